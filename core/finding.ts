@@ -1,0 +1,62 @@
+/** How much a finding weighs: *stop* cannot be released, *decide* wants a person's choice, *note* is worth knowing. */
+export type FindingWeight = 'stop' | 'decide' | 'note';
+
+export type FindingCode =
+  | 'drawing-not-used' // entities left out of the outline, counted by layer and reason
+  | 'contour-open' // a chain of segments that does not close
+  | 'gap-closed' // a gap between end points that was closed within the tolerance
+  | 'contours-cross' // a contour that crosses itself or another one
+  | 'curve-fitted' // splines or ellipses that became arcs
+  | 'clearance-too-large' // the clearance swallows a feature of the member that takes it
+  | 'clearance-unusual' // the clearance is outside the usual range for the stock
+  | 'inside-corner' // a sharp inside corner: the wire leaves a fillet
+  | 'inside-radius' // an inside radius smaller than the reach
+  | 'slot' // a slot or neck too narrow for the wire
+  | 'wire-too-wide' // the wire does not go into the opening at all
+  | 'corner-strikes' // a punch corner that would strike or nearly touch the die's fillet
+  | 'clearance-uneven' // the as-cut clearance falls below the wanted one
+  | 'start-hole' // the start hole does not fit
+  | 'lead-in' // no straight lead-in of the wanted length
+  | 'tab' // no room for the tab
+  | 'proof-gouge' // the independent proof found the wire cutting into the member
+  | 'proof-remainder'; // the independent proof found stock left that no finding explains
+
+/** A place in the drawing's plane, mm, and how far around it matters (a half width to zoom to). */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly reach: number;
+}
+
+/** One number of a finding; lengths are mm, angles radians, areas mm². The edges turn them into the user's units. */
+export interface FindingNumber {
+  readonly label: string;
+  readonly value: number;
+  readonly kind: 'length' | 'angle' | 'area' | 'count';
+}
+
+/** Something that would make the finding vanish. */
+export type Cure =
+  | { readonly kind: 'wire'; readonly diameter: number; readonly say: string }
+  | { readonly kind: 'fillet'; readonly radius: number; readonly say: string }
+  | { readonly kind: 'section'; readonly say: string }
+  | { readonly kind: 'match-corners'; readonly radius: number; readonly say: string }
+  | { readonly kind: 'other'; readonly say: string };
+
+/** One row of the review list. */
+export interface Finding {
+  /** The same for the same trouble at the same place with the same numbers, so that a settled row stays settled until something changes. */
+  readonly key: string;
+  readonly code: FindingCode;
+  readonly weight: FindingWeight;
+  /** A few words, e.g. "Sharp inside corner, 90°". */
+  readonly title: string;
+  /** One sentence with the numbers in mm and inch. */
+  readonly message: string;
+  readonly place: Place | null;
+  /** The contour and member it concerns; null where it concerns the whole job. */
+  readonly contourId: string | null;
+  readonly memberId: string | null;
+  readonly numbers: readonly FindingNumber[];
+  readonly cures: readonly Cure[];
+}

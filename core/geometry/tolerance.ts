@@ -1,0 +1,28 @@
+/**
+ * Every tolerance of the program, in mm unless its name says otherwise, each with the reason for its size.
+ * No literal below 0.001 stands anywhere else in core (the linter sees to it).
+ */
+export const tolerance = {
+  /** Points nearer than this are one point: a hundredth of the finest wire step, a thousand times double rounding at 1 m. */
+  samePoint: 1e-7,
+  /** How far a computed point may lie off its carrier and still be on it: double rounding at 10 m is 2e-12, four operations deep. */
+  onCurve: 1e-9,
+  /** A piece of an offset that comes nearer to the source than the offset by more than this is cut away. */
+  tooNear: 1e-8,
+  /** Bulges smaller than this are lines: over a 1 m chord the sagitta would be 0.5 nm. */
+  straightBulge: 1e-9,
+  /** Ends of drawing segments nearer than this belong together unless the job says otherwise (common practice for customer drawings). */
+  gap: 0.005,
+  /** Splines and ellipses become arcs no farther away than this: a tenth of the finest clearance step in use. */
+  curveFit: 0.0005,
+  /** Two directions that differ by less than this (radians) are tangent: at 1 m the side step is 1 nm. */
+  tangentAngle: 1e-9,
+  /** A remainder thinner than this is not reported: a hundredth of the accuracy of the best machine. */
+  remainder: 0.00002,
+  /** Chord error of the polygons in the independent proof. */
+  proofChord: 0.0001,
+  /** The proof calls a gouge what goes deeper into the member than this: twice the chord error and the clipper grid. */
+  proofGouge: 0.0005,
+} as const;
+
+export type Tolerances = typeof tolerance;

@@ -1,0 +1,122 @@
+import type { Drawing } from './drawing/drawing';
+import type { Finding } from './finding';
+import type { Chain, Contour, Point, Region } from './geometry/contour';
+
+/** What the whole pipeline makes of a job: everything the window draws and the writers write. All mm and radians. */
+export interface Plan {
+  readonly drawing: Drawing;
+  readonly clearance: ClearanceChoice;
+  /** Smallest inside radius the wire can cut: half the wire plus the finishing pass's spark gap. */
+  readonly reach: number;
+  readonly pairs: readonly Pair[];
+  /** Worst first: stop, decide, note. */
+  readonly findings: readonly Finding[];
+  /** True when every finding of weight stop or decide is settled and all proofs passed. */
+  readonly released: boolean;
+  readonly summary: Summary;
+}
+
+export interface ClearanceChoice {
+  readonly perSide: number;
+  /** Where the number comes from, e.g. "0.075 × thickness (Groover, table 20.1)". */
+  readonly reason: string;
+}
+
+/** The punch and the die of one contour of the drawing. */
+export interface Pair {
+  readonly contourId: string;
+  readonly use: 'blank' | 'pierce';
+  readonly die: Member;
+  readonly punch: Member;
+  /** As-cut punch against as-cut die; null where either could not be built. */
+  readonly fit: Fit | null;
+}
+
+export interface Fit {
+  /** Least and greatest distance from the as-cut punch to the as-cut die; negative where they would collide. */
+  readonly least: number;
+  readonly greatest: number;
+  readonly leastAt: Point;
+}
+
+export type MemberRole = 'die' | 'punch';
+
+export interface Member {
+  /** e.g. `blank-1-die`; names files and layers. */
+  readonly id: string;
+  readonly role: MemberRole;
+  readonly contourId: string;
+  /** The designed contour, counter-clockwise; may be several loops where clearance splits it, none where it vanishes. */
+  readonly designed: readonly Contour[];
+  /** What the wire leaves, counter-clockwise loops (holes clockwise). */
+  readonly asCut: Region;
+  /** Stock the wire cannot reach. */
+  readonly remainders: readonly Remainder[];
+  readonly cuts: readonly Cut[];
+  readonly proof: Proof;
+}
+
+export interface Remainder {
+  /** Index into nothing: the finding's key that speaks of it. */
+  readonly findingKey: string;
+  /** Closed outline of the stock left. */
+  readonly outline: Contour;
+  readonly depth: number;
+  readonly area: number;
+}
+
+/** One threading: a start hole and everything cut from it. */
+export interface Cut {
+  readonly start: StartHole | null;
+  readonly tab: { readonly from: Point; readonly to: Point; readonly length: number } | null;
+  readonly passes: readonly PassPath[];
+}
+
+export interface StartHole {
+  readonly x: number;
+  readonly y: number;
+  readonly diameter: number;
+}
+
+/** The wire's centre path of one pass. */
+export interface PassPath {
+  /** 0 the rough cut. */
+  readonly pass: number;
+  /** Distance of the wire's centre from the member's contour, mm. */
+  readonly offset: number;
+  /** mm/min. */
+  readonly feed: number;
+  /** The closed offset contour this pass follows. */
+  readonly loop: Contour;
+  /** From the start hole to the loop. */
+  readonly leadIn: Chain;
+  /** Along the loop, all but the tab. */
+  readonly main: Chain;
+  /** From the loop back into the waste. */
+  readonly leadOut: Chain;
+  /** Along the tab, cut after the stop; empty where there is no tab. */
+  readonly tab: Chain;
+}
+
+/** The verdict of the independent proof (clipper-lib). */
+export interface Proof {
+  readonly passed: boolean;
+  /** Deepest cut into the member, mm. */
+  readonly gouge: number;
+  readonly gougeAt: Point | null;
+  /** Deepest stock left, mm, and where. */
+  readonly remainder: number;
+  readonly remainderAt: Point | null;
+  /** Chord error of the polygons used, mm: the accuracy of this verdict. */
+  readonly chord: number;
+}
+
+export interface Summary {
+  readonly contours: number;
+  readonly members: number;
+  readonly partSize: { readonly width: number; readonly height: number };
+  readonly cutLength: number;
+  readonly largestGouge: number;
+  readonly largestRemainder: number;
+  readonly open: { readonly stop: number; readonly decide: number; readonly note: number };
+}

@@ -1,0 +1,50 @@
+import type { Problem } from '../../core/problem';
+
+/** A file the user chose. The page never learns a path: the token stands for the place on disk. */
+export interface HostFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** Saving with this token goes back to the same place; null where the file may not be written back (a drawing). */
+  readonly token: string | null;
+}
+
+export type HostReply<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+
+export interface SaveJobRequest {
+  /** Null asks the user for a place. */
+  readonly token: string | null;
+  readonly suggestedName: string;
+  readonly text: string;
+}
+
+export interface SavedJob {
+  readonly token: string;
+  readonly name: string;
+}
+
+export interface ExportRequest {
+  /** Proposed folder name, made from the job's name. */
+  readonly folderName: string;
+  readonly files: readonly { readonly name: string; readonly text: string }[];
+}
+
+export interface ExportedFiles {
+  /** Where the files are, in words for the user. */
+  readonly folder: string;
+  readonly names: readonly string[];
+}
+
+/**
+ * All that the page may ask of the computer. Two hosts offer it: the desktop shell through its preload script, and
+ * the local window through its server. A reply of null means that the user cancelled.
+ */
+export interface HostApi {
+  readonly kind: 'desktop' | 'local window';
+  /** The drawing or job the program was started with. */
+  openedAtStart(): Promise<HostReply<HostFile> | null>;
+  /** Asks for a drawing or a job file. */
+  chooseFile(): Promise<HostReply<HostFile> | null>;
+  saveJob(request: SaveJobRequest): Promise<HostReply<SavedJob> | null>;
+  /** Writes all files or none. */
+  exportFiles(request: ExportRequest): Promise<HostReply<ExportedFiles> | null>;
+}
