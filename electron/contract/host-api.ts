@@ -8,7 +8,8 @@ export interface HostFile {
   readonly token: string | null;
 }
 
-export type HostReply<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+export type HostReply<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
 
 export interface SaveJobRequest {
   /** Null asks the user for a place. */
