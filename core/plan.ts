@@ -96,6 +96,20 @@ export interface PassPath {
   readonly leadOut: Chain;
   /** Along the tab, cut after the stop; empty where there is no tab. */
   readonly tab: Chain;
+  /** What a compensated program runs along; null where only the wire's centre path can be written. */
+  readonly contour: ProgrammedContour | null;
+}
+
+/**
+ * A pass as a control that offsets by itself (G41/G42) wants it: the same four runs on the member's side, so that
+ * offsetting them by the pass's offset gives the wire's centre path. The lead-in starts and the lead-out ends with
+ * the offset off.
+ */
+export interface ProgrammedContour {
+  readonly leadIn: Chain;
+  readonly main: Chain;
+  readonly leadOut: Chain;
+  readonly tab: Chain;
 }
 
 /** The verdict of the independent proof (clipper-lib). */
