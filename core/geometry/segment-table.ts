@@ -1,0 +1,255 @@
+import type { Chain, Contour, Region, Vertex } from './contour';
+import { tolerance } from './tolerance';
+
+/**
+ * Many segments in columns: the working form of everything that touches each segment often. `radius` is 0 for a
+ * line; `bulge` keeps the sense of an arc. No arc exceeds a half turn, so its chord tells its two halves of the
+ * circle apart and no angle is ever needed to ask whether a point lies on it.
+ */
+export interface SegmentTable {
+  count: number;
+  readonly x0: Float64Array;
+  readonly y0: Float64Array;
+  readonly x1: Float64Array;
+  readonly y1: Float64Array;
+  readonly bulge: Float64Array;
+  readonly cx: Float64Array;
+  readonly cy: Float64Array;
+  readonly radius: Float64Array;
+  /** The segment that follows in the same loop; -1 where the chain ends. */
+  readonly next: Int32Array;
+}
+
+export function emptyTable(capacity: number): SegmentTable {
+  const column = () => new Float64Array(capacity);
+  return {
+    count: 0,
+    x0: column(),
+    y0: column(),
+    x1: column(),
+    y1: column(),
+    bulge: column(),
+    cx: column(),
+    cy: column(),
+    radius: column(),
+    next: new Int32Array(capacity).fill(-1),
+  };
+}
+
+/** The segments of closed loops in order; segments shorter than the same-point tolerance are left out. */
+export function tableOfRegion(region: Region): SegmentTable {
+  const table = emptyTable(region.reduce((sum, contour) => sum + contour.length, 0));
+  for (const contour of region) addLoop(table, contour);
+  return table;
+}
+
+/** The segments of an open chain. */
+export function tableOfChain(chain: Chain): SegmentTable {
+  const table = emptyTable(Math.max(0, chain.length - 1));
+  for (let i = 0; i + 1 < chain.length; i++) {
+    const from = chain[i] as Vertex;
+    const to = chain[i + 1] as Vertex;
+    if (table.count > 0) table.next[table.count - 1] = table.count;
+    addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+  }
+  return table;
+}
+
+/** Adds a segment and works out its circle; returns its index. */
+export function addSegment(
+  table: SegmentTable,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  bulge: number,
+): number {
+  const i = table.count++;
+  table.x0[i] = x0;
+  table.y0[i] = y0;
+  table.x1[i] = x1;
+  table.y1[i] = y1;
+  if (bulge > tolerance.straightBulge || bulge < -tolerance.straightBulge) {
+    const side = (1 - bulge * bulge) / (4 * bulge);
+    const dx = x1 - x0;
+    const dy = y1 - y0;
+    table.bulge[i] = bulge;
+    table.cx[i] = (x0 + x1) / 2 - side * dy;
+    table.cy[i] = (y0 + y1) / 2 + side * dx;
+    table.radius[i] = (Math.sqrt(dx * dx + dy * dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge));
+  }
+  return i;
+}
+
+/** Adds an arc whose circle is known better than its bulge would tell. */
+export function addArc(
+  table: SegmentTable,
+  ends: readonly [x0: number, y0: number, x1: number, y1: number],
+  bulge: number,
+  circle: readonly [cx: number, cy: number, radius: number],
+): number {
+  const i = table.count++;
+  [table.x0[i], table.y0[i], table.x1[i], table.y1[i]] = ends as [number, number, number, number];
+  table.bulge[i] = bulge;
+  [table.cx[i], table.cy[i], table.radius[i]] = circle as [number, number, number];
+  return i;
+}
+
+/** Unit direction of travel at a point of segment i. */
+export function directionAt(table: SegmentTable, i: number, x: number, y: number, into: Float64Array): void {
+  const r = num(table.radius, i);
+  if (r === 0) {
+    const dx = num(table.x1, i) - num(table.x0, i);
+    const dy = num(table.y1, i) - num(table.y0, i);
+    const length = Math.sqrt(dx * dx + dy * dy);
+    into[0] = dx / length;
+    into[1] = dy / length;
+    return;
+  }
+  const vx = x - num(table.cx, i);
+  const vy = y - num(table.cy, i);
+  const length = Math.sqrt(vx * vx + vy * vy) * (num(table.bulge, i) > 0 ? 1 : -1);
+  into[0] = -vy / length;
+  into[1] = vx / length;
+}
+
+/** Whether the ray from an arc's centre through a point meets the arc (chord test, see SegmentTable). */
+export function isBesideArc(table: SegmentTable, i: number, x: number, y: number): boolean {
+  const cx = num(table.cx, i);
+  const cy = num(table.cy, i);
+  const sx = num(table.x0, i) - cx;
+  const sy = num(table.y0, i) - cy;
+  const ex = num(table.x1, i) - cx;
+  const ey = num(table.y1, i) - cy;
+  const vx = x - cx;
+  const vy = y - cy;
+  return num(table.bulge, i) > 0
+    ? sx * vy - sy * vx >= 0 && vx * ey - vy * ex >= 0
+    : sx * vy - sy * vx <= 0 && vx * ey - vy * ex <= 0;
+}
+
+/** Squared distance from a point to segment i, mm². */
+export function squaredDistance(table: SegmentTable, i: number, x: number, y: number): number {
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  const x1 = num(table.x1, i);
+  const y1 = num(table.y1, i);
+  const r = num(table.radius, i);
+  if (r === 0) {
+    const dx = x1 - x0;
+    const dy = y1 - y0;
+    const along = (x - x0) * dx + (y - y0) * dy;
+    const whole = dx * dx + dy * dy;
+    if (along > 0 && along < whole) {
+      const cross = (x - x0) * dy - (y - y0) * dx;
+      return (cross * cross) / whole;
+    }
+  } else if (isBesideArc(table, i, x, y)) {
+    const off = Math.sqrt((x - num(table.cx, i)) ** 2 + (y - num(table.cy, i)) ** 2) - r;
+    return off * off;
+  }
+  const a = (x - x0) * (x - x0) + (y - y0) * (y - y0);
+  const b = (x - x1) * (x - x1) + (y - y1) * (y - y1);
+  return a < b ? a : b;
+}
+
+/** How far along segment i a point on it lies: 0 at its start, 1 at its end; monotone, beyond both ends too. */
+export function alongSegment(table: SegmentTable, i: number, x: number, y: number): number {
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  if (num(table.radius, i) === 0) {
+    const dx = num(table.x1, i) - x0;
+    const dy = num(table.y1, i) - y0;
+    return ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy);
+  }
+  const cx = num(table.cx, i);
+  const cy = num(table.cy, i);
+  const b = num(table.bulge, i);
+  return angleBetween(x0 - cx, y0 - cy, x - cx, y - cy) / (4 * Math.atan(b));
+}
+
+/** Point at a fraction of segment i. */
+export function pointAlong(table: SegmentTable, i: number, fraction: number, into: Float64Array): void {
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  const b = num(table.bulge, i);
+  if (b === 0) {
+    into[0] = x0 + (num(table.x1, i) - x0) * fraction;
+    into[1] = y0 + (num(table.y1, i) - y0) * fraction;
+    return;
+  }
+  const angle = 4 * Math.atan(b) * fraction;
+  const cx = num(table.cx, i);
+  const cy = num(table.cy, i);
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  into[0] = cx + (x0 - cx) * cos - (y0 - cy) * sin;
+  into[1] = cy + (x0 - cx) * sin + (y0 - cy) * cos;
+}
+
+/** Signed angle from one vector to another, (−π, π]. */
+export const angleBetween = (ax: number, ay: number, bx: number, by: number): number =>
+  Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+
+/** Boxes of all segments as four columns, arcs' bellies included. */
+export function segmentBoxes(table: SegmentTable): Float64Array {
+  const boxes = new Float64Array(table.count * 4);
+  for (let i = 0; i < table.count; i++) {
+    const x0 = num(table.x0, i);
+    const y0 = num(table.y0, i);
+    const x1 = num(table.x1, i);
+    const y1 = num(table.y1, i);
+    let minX = x0 < x1 ? x0 : x1;
+    let maxX = x0 < x1 ? x1 : x0;
+    let minY = y0 < y1 ? y0 : y1;
+    let maxY = y0 < y1 ? y1 : y0;
+    const r = num(table.radius, i);
+    if (r > 0) {
+      const cx = num(table.cx, i);
+      const cy = num(table.cy, i);
+      if (isBesideArc(table, i, cx + r, cy)) maxX = cx + r;
+      if (isBesideArc(table, i, cx - r, cy)) minX = cx - r;
+      if (isBesideArc(table, i, cx, cy + r)) maxY = cy + r;
+      if (isBesideArc(table, i, cx, cy - r)) minY = cy - r;
+    }
+    boxes[4 * i] = minX;
+    boxes[4 * i + 1] = minY;
+    boxes[4 * i + 2] = maxX;
+    boxes[4 * i + 3] = maxY;
+  }
+  return boxes;
+}
+
+/** A typed-array read inside its bounds: the compiler cannot know that, and a check here would cost the hot loops. */
+export const num = (column: Float64Array, i: number): number => column[i] as number;
+export const int = (column: Int32Array, i: number): number => column[i] as number;
+
+function addLoop(table: SegmentTable, contour: Contour): void {
+  const first = table.count;
+  const start = contour[0];
+  if (!start) return;
+  let from: Vertex = start;
+  for (let k = 1; k <= contour.length; k++) {
+    const to = contour[k % contour.length] as Vertex;
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
+    if (dx * dx + dy * dy <= tolerance.samePoint * tolerance.samePoint) {
+      // A point-like segment has no direction: the next one starts where this one did.
+      from = { x: from.x, y: from.y, bulge: to.bulge };
+      continue;
+    }
+    addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+    from = to;
+  }
+  const last = table.count - 1;
+  if (last < first) return;
+  // The ring closes exactly even where its last segment was left out.
+  if (from !== start) {
+    const x = num(table.x0, first);
+    const y = num(table.y0, first);
+    const bulge = num(table.bulge, last);
+    table.count--;
+    addSegment(table, num(table.x0, last), num(table.y0, last), x, y, bulge);
+  }
+  for (let i = first; i <= last; i++) table.next[i] = i === last ? first : i + 1;
+}
