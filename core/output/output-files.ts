@@ -1,0 +1,49 @@
+import { jobFileEnding, type Job } from '../job';
+import type { Plan } from '../plan';
+import type { OutputFile } from './output-file';
+import { writeDxf } from './write-dxf';
+import { writeFindingsCsv } from './write-findings-csv';
+import { writeProgram } from './write-program';
+import { writeSummary } from './write-summary';
+
+/**
+ * Everything a plan gives: the DXF, one program a member, the findings, the summary and the job itself. While the
+ * plan is not released the names of the drawing and the programs carry DRAFT.
+ */
+export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly OutputFile[] {
+  const name = fileStem(job.name);
+  const mark = plan.released ? '' : '.DRAFT';
+  const members = plan.pairs.flatMap((pair) => [pair.die, pair.punch]);
+  return [
+    { name: `${name}-paths${mark}.dxf`, text: writeDxf(plan, job) },
+    ...members.map((member) => ({
+      name: `${name}-${fileStem(member.id)}${mark}.nc`,
+      text: writeProgram(member, plan, job),
+    })),
+    { name: `${name}-findings.csv`, text: writeFindingsCsv(plan, job) },
+    { name: `${name}-summary.txt`, text: writeSummary(plan, job) },
+    { name: `${name}${jobFileEnding}`, text: jobFileText },
+  ];
+}
+
+/**
+ * A name that every file system takes: letters, digits, hyphens. Starts with a letter or digit, so that no part of
+ * it means a folder, and is never empty.
+ */
+export function fileStem(name: string): string {
+  const stem = name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/ß/g, 'ss')
+    .replace(/[^A-Za-z0-9]+/g, '-')
+    .slice(0, longestStem)
+    .replace(/^-+|-+$/g, '');
+  if (stem === '') return 'job';
+  return reserved.test(stem) ? `job-${stem}` : stem;
+}
+
+/** Leaves room for the endings within the 255 characters of common file systems, and for deep folders. */
+const longestStem = 60;
+
+/** Device names that Windows does not allow as file names. */
+const reserved = /^(con|prn|aux|nul|com\d|lpt\d)$/i;

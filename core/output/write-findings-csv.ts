@@ -1,0 +1,75 @@
+import type { Finding, FindingNumber } from '../finding';
+import type { Job } from '../job';
+import type { Plan } from '../plan';
+import { degrees, mmPerInch, type DisplayUnit } from '../units';
+
+/**
+ * The review list as CSV (RFC 4180: CRLF, quotes doubled), worst first, one row a finding. The place is in the job's
+ * unit; every number stands in mm and in inch. Text that a spreadsheet would run as a formula gets an apostrophe.
+ */
+export function writeFindingsCsv(plan: Plan, job: Job): string {
+  const unit = job.output.unit;
+  const header = [
+    'key',
+    'weight',
+    'code',
+    'member',
+    `x (${unit})`,
+    `y (${unit})`,
+    'title',
+    'numbers (mm)',
+    'numbers (inch)',
+    'message',
+    'cures',
+    'settled because',
+  ];
+  const rows = plan.findings.map((finding) => findingRow(finding, job));
+  return [header, ...rows].map((cells) => `${cells.map(quoted).join(',')}\r\n`).join('');
+}
+
+function findingRow(finding: Finding, job: Job): string[] {
+  const { unit } = job.output;
+  // Only a finding that asks for a decision can be settled; a reason left over under another weight says nothing.
+  const settled = finding.weight === 'decide' ? job.settled[finding.key]?.reason : undefined;
+  return [
+    asText(finding.key),
+    finding.weight,
+    finding.code,
+    asText(finding.memberId ?? ''),
+    finding.place ? coordinate(finding.place.x, unit) : '',
+    finding.place ? coordinate(finding.place.y, unit) : '',
+    asText(finding.title),
+    asText(numbers(finding.numbers, 'mm')),
+    asText(numbers(finding.numbers, 'inch')),
+    asText(finding.message),
+    asText(finding.cures.map((cure) => cure.say).join(' ')),
+    asText(settled ?? ''),
+  ];
+}
+
+function coordinate(mm: number, unit: DisplayUnit): string {
+  return unit === 'inch' ? (mm / mmPerInch).toFixed(5) : mm.toFixed(4);
+}
+
+function numbers(all: readonly FindingNumber[], unit: DisplayUnit): string {
+  return all.map(({ label, value, kind }) => `${label} = ${numberText(value, kind, unit)}`).join('; ');
+}
+
+function numberText(value: number, kind: FindingNumber['kind'], unit: DisplayUnit): string {
+  const inch = unit === 'inch';
+  switch (kind) {
+    case 'length':
+      return inch ? `${(value / mmPerInch).toFixed(6)} in` : `${value.toFixed(5)} mm`;
+    case 'area':
+      return inch ? `${(value / mmPerInch ** 2).toFixed(8)} in²` : `${value.toFixed(6)} mm²`;
+    case 'angle':
+      return `${degrees(value).toFixed(3)}°`;
+    case 'count':
+      return String(value);
+  }
+}
+
+/** A spreadsheet runs cells that begin with these; an apostrophe makes them text. Numbers of ours don't come here. */
+const asText = (text: string): string => (/^[\s]*[=+\-@|\t\r]/.test(text) ? `'${text}` : text);
+
+const quoted = (cell: string): string => (/[",\r\n;]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);

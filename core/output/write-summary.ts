@@ -1,0 +1,79 @@
+import { stockMaterial } from '../die/stock-materials';
+import type { Finding } from '../finding';
+import type { Job } from '../job';
+import type { Pair, Plan } from '../plan';
+import { formatLength } from '../units';
+import { cautions, draftMark } from './cautions';
+import { writableStyle } from './program-steps';
+
+/** The whole result on one page of plain text, lengths in mm and inch. Ends with a line break. */
+export function writeSummary(plan: Plan, job: Job): string {
+  const { summary } = plan;
+  const { open } = summary;
+  return [
+    `Diewright: ${job.name}`,
+    plan.released ? 'RELEASED - all findings settled, all proofs passed' : draftMark,
+    '',
+    row(
+      'Drawing',
+      `${job.drawing.fileName}, ${both(summary.partSize.width)} × ${both(summary.partSize.height)}`,
+    ),
+    row('Stock', `${both(job.stock.thickness)} ${materialName(job)}`),
+    row('Clearance', `${both(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
+    row('Wire', `${both(job.wire.diameter)}, smallest inside radius ${both(plan.reach)}`),
+    row('Passes', passes(job)),
+    row('Programs', programs(plan, job)),
+    row('Contours', `${summary.contours}, members ${summary.members}`),
+    row('Cut length', `${both(summary.cutLength)} over all passes`),
+    row(
+      'Proof',
+      `largest gouge ${both(summary.largestGouge)}, largest remainder ${both(summary.largestRemainder)}`,
+    ),
+    row('Findings', `${open.stop} stop, ${open.decide} decide open; ${open.note} note`),
+    '',
+    'Members',
+    ...plan.pairs.flatMap(pairLines),
+    '',
+    'Findings',
+    ...(plan.findings.length === 0 ? ['  none'] : plan.findings.map((finding) => findingLine(finding, job))),
+    '',
+    'Cautions',
+    ...cautions.map((caution) => `  ${caution}`),
+    '',
+  ].join('\n');
+}
+
+function pairLines(pair: Pair): string[] {
+  const fit = pair.fit ? `, as-cut clearance ${both(pair.fit.least)} to ${both(pair.fit.greatest)}` : '';
+  return [pair.die, pair.punch].map((member) => {
+    const { proof } = member;
+    const verdict = proof.passed ? 'proof passed' : 'PROOF FAILED';
+    return `  ${member.id}: ${verdict}, gouge ${both(proof.gouge)}, remainder ${both(proof.remainder)}${fit}`;
+  });
+}
+
+function findingLine(finding: Finding, job: Job): string {
+  const reason = finding.weight === 'decide' ? job.settled[finding.key]?.reason : undefined;
+  const settled = reason === undefined ? '' : ` [settled: ${oneLine(reason)}]`;
+  return `  ${finding.weight.padEnd(6)} ${oneLine(finding.title)}: ${oneLine(finding.message)}${settled}`;
+}
+
+function passes(job: Job): string {
+  const skims = job.passes.length - 1;
+  return `one rough${skims > 0 ? ` and ${skims} ${skims === 1 ? 'skim' : 'skims'}` : ''}`;
+}
+
+function programs(plan: Plan, job: Job): string {
+  const wanted = job.output.program;
+  const name = { 'wire centre': 'path of the wire centre', compensated: 'contour with G41/G42' } as const;
+  const members = plan.pairs.flatMap((pair) => [pair.die, pair.punch]);
+  const others = members.filter((member) => writableStyle(member, wanted) !== wanted);
+  const exception =
+    others.length === 0 ? '' : `; ${others.map((member) => member.id).join(', ')} as ${name['wire centre']}`;
+  return `ISO 6983, ${job.output.unit}, ${name[wanted]}${exception}`;
+}
+
+const materialName = (job: Job): string => stockMaterial(job.stock.material)?.name ?? job.stock.material;
+const row = (label: string, text: string): string => `${label.padEnd(11)}${oneLine(text)}`;
+const both = (mm: number): string => `${formatLength(mm, 'mm')} (${formatLength(mm, 'inch')})`;
+const oneLine = (text: string): string => text.replace(/[\s\p{C}]+/gu, ' ').trim();
