@@ -1,0 +1,85 @@
+import Flatbush from 'flatbush';
+import type { PairVisitor } from './arrange';
+import { num, segmentBoxes, squaredDistance, type SegmentTable } from './segment-table';
+import { tolerance } from './tolerance';
+
+/** A spatial index (R-tree, flatbush) over the segments of a table. */
+export interface SegmentIndex {
+  readonly table: SegmentTable;
+  readonly boxes: Float64Array;
+  readonly tree: Flatbush | null;
+}
+
+export function indexOf(table: SegmentTable): SegmentIndex {
+  const boxes = segmentBoxes(table);
+  if (table.count === 0) return { table, boxes, tree: null };
+  const tree = new Flatbush(table.count);
+  for (let i = 0; i < table.count; i++) {
+    tree.add(num(boxes, 4 * i), num(boxes, 4 * i + 1), num(boxes, 4 * i + 2), num(boxes, 4 * i + 3));
+  }
+  tree.finish();
+  return { table, boxes, tree };
+}
+
+/** Whether any segment comes nearer to a point than a distance. */
+export function isNearer({ table, tree }: SegmentIndex, x: number, y: number, distance: number): boolean {
+  if (!tree) return false;
+  const squared = distance * distance;
+  let found = false;
+  tree.search(x - distance, y - distance, x + distance, y + distance, (i) => {
+    if (!found && squaredDistance(table, i, x, y) < squared) found = true;
+    return false;
+  });
+  return found;
+}
+
+/** The nearest segment to a point and its distance, mm; `segment` -1 where none is within `within`. */
+export function nearestSegment(
+  { table, tree }: SegmentIndex,
+  x: number,
+  y: number,
+  within = Infinity,
+): { segment: number; distance: number } {
+  let segment = -1;
+  let best = within * within;
+  // The tree gives boxes by distance, so the first box farther than the best segment ends the search.
+  for (let reach = within, k = 0; tree && k < 64; k++) {
+    reach = k === 0 && within === Infinity ? startReach(tree) : reach;
+    const limit = Math.min(reach, within);
+    tree.search(x - limit, y - limit, x + limit, y + limit, (i) => {
+      const d = squaredDistance(table, i, x, y);
+      if (d < best || (segment < 0 && d <= best)) {
+        best = d;
+        segment = i;
+      }
+      return false;
+    });
+    if ((segment >= 0 && best <= limit * limit) || limit >= within) break;
+    reach = 4 * limit;
+  }
+  return { segment, distance: Math.sqrt(best) };
+}
+
+/** All pairs of segments of one table whose boxes touch, each once. */
+export function pairsWithin({ table, boxes, tree }: SegmentIndex): PairVisitor {
+  return (visit) => {
+    const room = tolerance.samePoint;
+    for (let i = 0; tree && i < table.count; i++) {
+      tree.search(
+        num(boxes, 4 * i) - room,
+        num(boxes, 4 * i + 1) - room,
+        num(boxes, 4 * i + 2) + room,
+        num(boxes, 4 * i + 3) + room,
+        (j) => {
+          if (j > i) visit(i, j);
+          return false;
+        },
+      );
+    }
+  };
+}
+
+/** First guess for a nearest search without a limit: a hundredth of the whole. */
+function startReach(tree: Flatbush): number {
+  return Math.max(tree.maxX - tree.minX, tree.maxY - tree.minY) / 100 + tolerance.samePoint;
+}
