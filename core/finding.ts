@@ -3,6 +3,7 @@ export type FindingWeight = 'stop' | 'decide' | 'note';
 
 export type FindingCode =
   | 'drawing-not-used' // entities left out of the outline, counted by layer and reason
+  | 'drawing-mended' // damage in the file that was put right, or that a person should look at
   | 'contour-open' // a chain of segments that does not close
   | 'gap-closed' // a gap between end points that was closed within the tolerance
   | 'contours-cross' // a contour that crosses itself or another one

@@ -13,6 +13,10 @@ export const tolerance = {
   straightBulge: 1e-9,
   /** Ends of drawing segments nearer than this belong together unless the job says otherwise (common practice for customer drawings). */
   gap: 0.005,
+  /** A drawn piece shorter than this is a slip of the mouse: no direction can be relied upon at ten times the same-point distance. */
+  zeroLength: 1e-6,
+  /** Pieces no farther apart than this are one piece drawn twice: both ways of fitting a curve stay within it. */
+  duplicate: 0.001,
   /** Splines and ellipses become arcs no farther away than this: a tenth of the finest clearance step in use. */
   curveFit: 0.0005,
   /** Two directions that differ by less than this (radians) are tangent: at 1 m the side step is 1 nm. */
