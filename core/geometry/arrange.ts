@@ -9,8 +9,10 @@ import { tolerance } from './tolerance';
 export interface Arrangement {
   /** The pieces, each on its element's carrier. */
   readonly pieces: SegmentTable;
-  /** The element each piece was cut from. */
+  /** The uncut elements, the one each piece was cut from, and how far along it the piece's middle lies. */
+  readonly elements: SegmentTable;
   readonly elementOf: Int32Array;
+  readonly middleAlong: Float64Array;
   readonly runCount: number;
   /** Pieces of run r are `pieceOrder[runStart[r]] … pieceOrder[runStart[r + 1] - 1]`. */
   readonly runStart: Int32Array;
@@ -199,6 +201,7 @@ class Splits {
 interface Pieces {
   readonly table: SegmentTable;
   readonly elementOf: Int32Array;
+  readonly middleAlong: Float64Array;
   readonly startNode: Int32Array;
   readonly endNode: Int32Array;
   /** First and last piece of each element; -1 where all its pieces are point-like. */
@@ -212,6 +215,7 @@ function cutPieces(table: SegmentTable, nodes: Nodes, splits: Splits): Pieces {
   const pieces: Pieces = {
     table: emptyTable(room),
     elementOf: new Int32Array(room),
+    middleAlong: new Float64Array(room),
     startNode: new Int32Array(room),
     endNode: new Int32Array(room),
     first: new Int32Array(table.count).fill(-1),
@@ -277,6 +281,7 @@ function addPiece(
     ]);
   }
   pieces.elementOf[piece] = i;
+  pieces.middleAlong[piece] = (fromAlong + toAlong) / 2;
   pieces.startNode[piece] = from;
   pieces.endNode[piece] = to;
   if (int(pieces.first, i) < 0) pieces.first[i] = piece;
@@ -321,7 +326,9 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: Nodes): Arrangem
   for (let piece = 0; piece < total; piece++) if (taken[piece] === 0) gather(piece, true);
   return {
     pieces: pieces.table,
+    elements: table,
     elementOf: pieces.elementOf,
+    middleAlong: pieces.middleAlong,
     runCount: runs,
     runStart: runStart.subarray(0, runs + 1),
     pieceOrder,

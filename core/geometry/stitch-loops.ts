@@ -51,7 +51,10 @@ export function runLength(arrangement: Arrangement, run: number): number {
   return length;
 }
 
-/** The point in the middle of the longest piece of a run: the safest one to judge the run by. */
+/**
+ * The point in the middle of the longest piece of a run: the safest one to judge the run by. It lies on the uncut
+ * element, which merged nodes have not moved.
+ */
 export function middleOfRun(arrangement: Arrangement, run: number, into: Float64Array): number {
   let longest = -1;
   let piece = -1;
@@ -63,7 +66,12 @@ export function middleOfRun(arrangement: Arrangement, run: number, into: Float64
       piece = candidate;
     }
   }
-  pointAlong(arrangement.pieces, piece, 0.5, into);
+  pointAlong(
+    arrangement.elements,
+    int(arrangement.elementOf, piece),
+    num(arrangement.middleAlong, piece),
+    into,
+  );
   return piece;
 }
 

@@ -3,8 +3,8 @@
  * No literal below 0.001 stands anywhere else in core (the linter sees to it).
  */
 export const tolerance = {
-  /** Points nearer than this are one point: a hundredth of the finest wire step, a thousand times double rounding at 1 m. */
-  samePoint: 1e-7,
+  /** Points nearer than this are one point: ten thousand times double rounding at 10 m, a hundredth of the exactness promised. */
+  samePoint: 1e-8,
   /** How far a computed point may lie off its carrier and still be on it: double rounding at 10 m is 2e-12, four operations deep. */
   onCurve: 1e-9,
   /** A piece of an offset that comes nearer to the source than the offset by more than this is cut away. */

@@ -1,0 +1,115 @@
+import type { Chain, Point, Vertex } from './contour';
+import { fitBiarc, type FittedPair } from './fit-biarc';
+import { mergeArcs } from './fit-merge';
+
+/** A smooth curve: its direction never jumps between `from` and `to`. Corners belong between two curves. */
+export interface FitCurve {
+  readonly from: number;
+  readonly to: number;
+  /** Parameters strictly inside where a higher derivative may jump (the knots of a spline); rising. */
+  readonly breaks: readonly number[];
+  point(t: number): Point;
+  /** Direction of travel, of any length but zero. */
+  tangent(t: number): Point;
+}
+
+export interface FittedArcs {
+  /** Lines and arcs from the curve's start to its end, tangent where they meet. */
+  readonly chain: Chain;
+  /** Largest distance between the curve and the chain, found by searching for extrema, not at samples only. */
+  readonly largestError: number;
+}
+
+/**
+ * Lines and arcs that follow a curve within `tolerance` and run tangent into one another.
+ *
+ * Greedy: from where the last piece ended, the longest span that two tangent arcs (a biarc) can follow. A straight
+ * or circular curve comes out as one line or as arcs of at most a half turn. Where even the shortest span fails (a
+ * cusp), a line bridges it and its true error is counted.
+ * Example: a quarter of the ellipse 20 × 10 at 0.0005 gives about ten arcs.
+ */
+export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
+  const vertices: Vertex[] = [];
+  const shortest = (curve.to - curve.from) / shortestSpan;
+  let at = curve.from;
+  let span = (curve.to - curve.from) / 2;
+  let largestError = 0;
+  while (at < curve.to) {
+    const piece = longestPiece(curve, at, span, shortest, tolerance);
+    vertices.push(...piece.fit.vertices);
+    largestError = Math.max(largestError, piece.fit.error);
+    span = piece.end - at;
+    at = piece.end;
+  }
+  const end = curve.point(curve.to);
+  vertices.push({ x: end.x, y: end.y, bulge: 0 });
+  const merged = mergeArcs(vertices);
+  return { chain: merged.chain, largestError: largestError + merged.largestShift };
+}
+
+/** A span is never shorter than this part of the curve: thirty halvings. */
+const shortestSpan = 2 ** 30;
+/** Halvings of the last step when looking for the longest span: to a 256th of it. */
+const halvings = 8;
+
+interface Piece {
+  readonly end: number;
+  readonly fit: FittedPair;
+}
+
+function longestPiece(
+  curve: FitCurve,
+  at: number,
+  guess: number,
+  shortest: number,
+  tolerance: number,
+): Piece {
+  const attempt = (length: number): Piece | null => {
+    const end = at + length >= curve.to - shortest ? curve.to : at + length;
+    const fit = fitBiarc(curve, at, end, tolerance);
+    return fit.error <= tolerance ? { end, fit } : null;
+  };
+  let good = 0;
+  let best: Piece | null = null;
+  let bad = Infinity;
+  let length = Math.min(guess, curve.to - at);
+  // Widen from the last span's length until a span fails, or narrow until one holds.
+  while (bad === Infinity || !best) {
+    const piece = attempt(length);
+    if (piece) {
+      if (piece.end === curve.to) return piece;
+      good = length;
+      best = piece;
+      if (bad !== Infinity) break;
+      length *= 2;
+    } else {
+      bad = length;
+      if (best) break;
+      length /= 2;
+      if (length < shortest) return bridge(curve, at, shortest);
+    }
+  }
+  for (let i = 0; i < halvings; i++) {
+    const middle = (good + bad) / 2;
+    const piece = attempt(middle);
+    if (piece) {
+      good = middle;
+      best = piece;
+      if (piece.end === curve.to) break;
+    } else bad = middle;
+  }
+  return best;
+}
+
+/** A straight line over the shortest span: the way past a cusp. */
+function bridge(curve: FitCurve, at: number, shortest: number): Piece {
+  const end = at + 2 * shortest >= curve.to ? curve.to : at + shortest;
+  const from = curve.point(at);
+  const middle = curve.point((at + end) / 2);
+  const to = curve.point(end);
+  const error = Math.max(
+    Math.hypot(middle.x - from.x, middle.y - from.y),
+    Math.hypot(middle.x - to.x, middle.y - to.y),
+  );
+  return { end, fit: { vertices: [{ x: from.x, y: from.y, bulge: 0 }], error } };
+}

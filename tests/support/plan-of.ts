@@ -1,0 +1,162 @@
+import type { Chain, Contour } from '../../core/geometry/contour';
+import { contourLength, reversedChain } from '../../core/geometry/contour-measures';
+import { newJob, type Job } from '../../core/job';
+import type { Finding } from '../../core/finding';
+import type { Member, PassPath, Plan, ProgrammedContour } from '../../core/plan';
+
+/** Bulge of a quarter turn, tan(90° / 4): DXF reference, LWPOLYLINE group 42. */
+const quarter = Math.tan(Math.PI / 8);
+
+export interface PlanParts {
+  readonly width: number;
+  readonly height: number;
+  readonly radius: number;
+  readonly clearance: number;
+  readonly job: Job;
+  readonly findings?: readonly Finding[];
+  readonly released?: boolean;
+}
+
+/**
+ * The plan of one rounded rectangle that is blanked, built from closed formulas alone (every offset of it is a
+ * rounded rectangle), so that writers can be tested without the stages that make plans. Centre at the origin, start
+ * holes at the die's centre and below the punch, tab in the middle of the lower edge.
+ */
+export function planOf(parts: PlanParts): Plan {
+  const { width, height, job, clearance } = parts;
+  const findings = parts.findings ?? [];
+  const die = memberOf(parts, 'die', 0);
+  const punch = memberOf(parts, 'punch', -clearance);
+  const box = { minX: -width / 2, minY: -height / 2, maxX: width / 2, maxY: height / 2 };
+  const drawn = { id: 'c1', contour: roundedRectangle(parts, 0), layer: '0', depth: 0, parentId: null };
+  const count = (weight: Finding['weight']) => findings.filter((finding) => finding.weight === weight).length;
+  return {
+    drawing: {
+      unit: 'mm',
+      contours: [{ ...drawn, largestGap: 0, fitError: 0 }],
+      unused: [],
+      box,
+      largestFitError: 0,
+      findings: [],
+    },
+    clearance: { perSide: clearance, reason: 'given' },
+    reach: job.wire.diameter / 2 + (job.passes.at(-1)?.sparkGap ?? 0),
+    pairs: [{ contourId: 'c1', use: 'blank', die, punch, fit: null }],
+    findings,
+    released: parts.released ?? true,
+    summary: {
+      contours: 1,
+      members: 2,
+      partSize: { width, height },
+      cutLength: [die, punch]
+        .flatMap((member) => member.cuts.flatMap((cut) => cut.passes))
+        .reduce((sum, pass) => sum + contourLength(pass.loop), 0),
+      largestGouge: 0,
+      largestRemainder: 0,
+      open: { stop: count('stop'), decide: count('decide'), note: count('note') },
+    },
+  };
+}
+
+function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number): Member {
+  const designed = roundedRectangle(parts, designedOffset);
+  const outward = role === 'die' ? -1 : 1;
+  const start = { x: 0, y: role === 'die' ? 0 : -parts.height / 2 - 5, diameter: 3 };
+  const wireRadius = parts.job.wire.diameter / 2;
+  const passes = parts.job.passes.map((pass, index, all) => {
+    const offset = wireRadius + pass.sparkGap + pass.stockLeft;
+    const loop = roundedRectangle(parts, designedOffset + outward * offset);
+    return passOf({ index, count: all.length, offset, feed: pass.feed, loop, designed, start });
+  });
+  return {
+    id: `blank-1-${role}`,
+    role,
+    contourId: 'c1',
+    designed: [designed],
+    asCut: [designed],
+    remainders: [],
+    cuts: [{ start, tab: null, passes }],
+    proof: { passed: true, gouge: 0, gougeAt: null, remainder: 0, remainderAt: null, chord: 0.0001 },
+  };
+}
+
+function passOf(given: {
+  index: number;
+  count: number;
+  offset: number;
+  feed: number;
+  loop: Contour;
+  designed: Contour;
+  start: { x: number; y: number };
+}): PassPath {
+  const { index, count, offset, feed, loop, designed, start } = given;
+  const backwards = index % 2 === 1;
+  const turn = (chain: Chain) => (backwards ? reversedChain(chain) : chain);
+  const main = turn(allButTab(loop));
+  const contour = programmed(turn(allButTab(designed)), turn(tabOf(designed)), start);
+  return {
+    pass: index,
+    offset,
+    feed,
+    loop,
+    leadIn: index === 0 ? [plain(start), ...main.slice(0, 1).map(plain)] : [],
+    main,
+    leadOut: index === count - 1 ? [...main.slice(-1), plain(start)] : [],
+    tab: turn(tabOf(loop)),
+    contour,
+  };
+}
+
+function programmed(main: Chain, tab: Chain, start: { x: number; y: number }): ProgrammedContour {
+  return {
+    leadIn: [plain(start), ...main.slice(0, 1).map(plain)],
+    main,
+    leadOut: [...main.slice(-1), plain(start)],
+    tab,
+  };
+}
+
+const plain = ({ x, y }: { x: number; y: number }) => ({ x, y, bulge: 0 });
+
+/** The ring opened at its last segment, the tab. */
+const allButTab = (loop: Contour): Chain =>
+  loop.map((vertex, index) => (index === loop.length - 1 ? plain(vertex) : vertex));
+
+const tabOf = (loop: Contour): Chain => [...loop.slice(-1), ...loop.slice(0, 1)].map(plain);
+
+/** Half the length of the tab in the middle of the lower edge. */
+const halfTab = 1;
+
+/** Counter-clockwise from the tab's right end, grown outward by `offset`. */
+export function roundedRectangle(
+  size: { readonly width: number; readonly height: number; readonly radius: number },
+  offset: number,
+): Contour {
+  const [w, h, r] = [size.width / 2 + offset, size.height / 2 + offset, size.radius + offset];
+  return [
+    { x: halfTab, y: -h, bulge: 0 },
+    { x: w - r, y: -h, bulge: quarter },
+    { x: w, y: -h + r, bulge: 0 },
+    { x: w, y: h - r, bulge: quarter },
+    { x: w - r, y: h, bulge: 0 },
+    { x: -w + r, y: h, bulge: quarter },
+    { x: -w, y: h - r, bulge: 0 },
+    { x: -w, y: -h + r, bulge: quarter },
+    { x: -w + r, y: -h, bulge: 0 },
+    { x: -halfTab, y: -h, bulge: 0 },
+  ];
+}
+
+/**
+ * Worked example [D]: a blank of 20 × 10 mm, corner radius 0.5, stock 1 mm, clearance 0.075; wire 0.25, spark gap
+ * 0.025, one pass. With more passes the later ones are skims of the given stock.
+ */
+export function exampleParts(change: { unit?: Job['output']['unit']; program?: Job['output']['program'] } = {}) {
+  const job: Job = {
+    ...newJob('example.dxf', ''),
+    stock: { material: 'cold-rolled-half-hard', thickness: 1 },
+    passes: [{ sparkGap: 0.025, stockLeft: 0, feed: 4 }],
+    output: { unit: change.unit ?? 'mm', program: change.program ?? 'wire centre' },
+  };
+  return { width: 20, height: 10, radius: 0.5, clearance: 0.075, job } as const;
+}
