@@ -65,7 +65,9 @@ async function answer(
   if (!guard.comesFromHere(request)) {
     return refuse(response, 403, 'foreign-request', 'This request comes from another page.');
   }
-  const url = new URL(request.url ?? '/', guard.origin);
+  // Put behind the origin, not resolved against it: "//name/" would be another server's address.
+  const path = request.url?.startsWith('/') ? request.url : '/';
+  const url = new URL(`${guard.origin}${path}`);
 
   const token = url.pathname === '/' ? url.searchParams.get('token') : null;
   if (request.method === 'GET' && token !== null) {

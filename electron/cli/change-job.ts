@@ -1,0 +1,91 @@
+import { stockMaterial, stockMaterials } from '../../core/die/stock-materials';
+import type { Job } from '../../core/job';
+import { done, failed, type Result } from '../../core/problem';
+import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
+import type { Arguments, OptionName } from './read-arguments';
+
+type Change = (job: Job, text: string) => Result<Job>;
+
+/**
+ * What each option makes of the job, in the order in which they are applied: the thickness before a clearance that is
+ * a share of it.
+ */
+const changeByOption: Readonly<Record<Exclude<OptionName, 'out'>, Change>> = {
+  name: (job, name) => done({ ...job, name }),
+  unit: (job, text) => {
+    const unit = text === 'in' ? 'inch' : text;
+    if (!isDrawingUnit(unit)) {
+      return refuse(
+        'unit',
+        `"${text}" is not a unit of drawings`,
+        `Use one of ${Object.keys(drawingUnits).join(', ')}.`,
+      );
+    }
+    return done({ ...job, drawing: { ...job.drawing, unit } });
+  },
+  'gap-tolerance': (job, text) =>
+    withLength('gap-tolerance', text, (gapTolerance) => ({
+      ...job,
+      drawing: { ...job.drawing, gapTolerance },
+    })),
+  material: (job, material) => {
+    if (!stockMaterial(material)) {
+      const known = stockMaterials.map(({ id }) => id).join(', ');
+      return refuse('material', `"${material}" is not in the stock table`, `Use one of ${known}.`);
+    }
+    return done({ ...job, stock: { ...job.stock, material } });
+  },
+  thickness: (job, text) =>
+    withLength('thickness', text, (thickness) => ({ ...job, stock: { ...job.stock, thickness } })),
+  clearance: (job, text) => {
+    if (text === 'table') return done({ ...job, clearance: { rule: 'table' } });
+    const share = /^\s*([-+\d.,]+)\s*%\s*t?\s*$/.exec(text)?.[1];
+    if (share === undefined) {
+      return withLength('clearance', text, (perSide) => ({ ...job, clearance: { rule: 'typed', perSide } }));
+    }
+    const percent = Number(share.replace(',', '.'));
+    if (!(percent > 0))
+      return refuse('clearance', `"${text}" is not more than zero`, 'Give a share such as 6%.');
+    return done({ ...job, clearance: { rule: 'percent', percent } });
+  },
+  wire: (job, text) => withLength('wire', text, (diameter) => ({ ...job, wire: { diameter } })),
+  program: (job, text) => {
+    if (text !== 'centre' && text !== 'compensated') {
+      return refuse('program', `"${text}" is no style of program`, 'Use centre or compensated.');
+    }
+    const program = text === 'centre' ? 'wire centre' : text;
+    return done({ ...job, output: { ...job.output, program } });
+  },
+  'output-unit': (job, text) => {
+    const unit = text === 'in' ? 'inch' : text;
+    if (unit !== 'mm' && unit !== 'inch')
+      return refuse('output-unit', `"${text}" is no output unit`, 'Use mm or inch.');
+    return done({ ...job, output: { ...job.output, unit } });
+  },
+};
+
+/** The job with what the command line says about it. */
+export function changeJob(job: Job, changes: Arguments['changes']): Result<Job> {
+  let changed = job;
+  for (const [name, change] of Object.entries(changeByOption) as [keyof typeof changeByOption, Change][]) {
+    const text = changes[name];
+    if (text === undefined) continue;
+    const result = change(changed, text);
+    if (!result.ok) return result;
+    changed = result.value;
+  }
+  return done(changed);
+}
+
+function withLength(option: OptionName, text: string, change: (mm: number) => Job): Result<Job> {
+  const length = parseLength(text, { unit: 'mm' });
+  if (!length.ok) return { ok: false, problem: { ...length.problem, where: `--${option}` } };
+  if (!(length.value > 0))
+    return refuse(option, `"${text}" is not more than zero`, 'Give a length such as 0.25mm.');
+  return done(change(length.value));
+}
+
+const isDrawingUnit = (text: string): text is DrawingUnit => Object.hasOwn(drawingUnits, text);
+
+const refuse = (option: OptionName, what: string, whatToDo: string) =>
+  failed('option-value', what, `--${option}`, whatToDo);

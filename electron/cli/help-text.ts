@@ -1,0 +1,31 @@
+import { stockMaterials } from '../../core/die/stock-materials';
+import { drawingUnits } from '../../core/units';
+
+/** What `diewright --help` prints. */
+export function helpText(): string {
+  return [
+    'diewright FILE --out FOLDER [options]',
+    '',
+    'FILE is a drawing (.dxf) or a job (.diewright.json). Writes the paths of punch and die, one program for each',
+    'member, the findings and the job into FOLDER, and prints the summary. Options change what the job says.',
+    '',
+    '  --out FOLDER          where the files go; made if it is not there',
+    '  --name NAME           name of the job, and of its files',
+    '  --unit UNIT           unit of the drawing, where it states none or a wrong one:',
+    `                        ${Object.keys(drawingUnits).join(', ')}`,
+    '  --gap-tolerance L     end points nearer than this are joined',
+    '  --material ID         stock:',
+    ...stockMaterials.map(({ id, name }) => `                        ${id} (${name})`),
+    '  --thickness L         stock thickness',
+    '  --clearance L|P%|table  clearance per side: a length, a share of the thickness, or the table value',
+    '  --wire L              wire diameter',
+    '  --program STYLE       centre (path of the wire centre) or compensated (contour with G41/G42)',
+    '  --output-unit UNIT    mm or inch',
+    '',
+    'L is a length: 0.25, 0.25mm, 0.010in, 1/64in; a bare number is mm.',
+    '',
+    'Ends with 0: released. 1: something in the input is wrong, one line says what. 2: draft, findings are open.',
+    '70: a mistake in the program.',
+    '',
+  ].join('\n');
+}

@@ -1,0 +1,56 @@
+import { parseArgs } from 'node:util';
+import { done, failed, type Result } from '../../core/problem';
+
+const options = {
+  out: { type: 'string' },
+  name: { type: 'string' },
+  unit: { type: 'string' },
+  'gap-tolerance': { type: 'string' },
+  material: { type: 'string' },
+  thickness: { type: 'string' },
+  clearance: { type: 'string' },
+  wire: { type: 'string' },
+  program: { type: 'string' },
+  'output-unit': { type: 'string' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
+
+export type OptionName = Exclude<keyof typeof options, 'help'>;
+
+/** What was typed; nothing in it has been understood yet. */
+export interface Arguments {
+  readonly help: boolean;
+  readonly file: string;
+  readonly out: string;
+  readonly changes: Readonly<Partial<Record<OptionName, string>>>;
+}
+
+/** The command line taken apart: one file, one out folder, every option known. */
+export function readArguments(argv: readonly string[]): Result<Arguments> {
+  const parsed = parsedOrProblem(argv);
+  if (!parsed.ok) return parsed;
+  const { values, positionals } = parsed.value;
+  const { help, ...changes } = values;
+  if (help) return done({ help: true, file: '', out: '', changes: {} });
+  const [file, ...more] = positionals;
+  if (file === undefined)
+    return usage('No drawing or job is given', '', 'Give one .dxf or .diewright.json file.');
+  if (more.length > 0)
+    return usage('More than one file is given', more.join(', '), 'Call the command once for each.');
+  if (!changes.out) {
+    return usage('No folder for the files is given', '--out', 'Give it, for instance --out made.');
+  }
+  return done({ help: false, file, out: changes.out, changes });
+}
+
+function parsedOrProblem(argv: readonly string[]) {
+  try {
+    return done(parseArgs({ args: [...argv], options, allowPositionals: true, strict: true }));
+  } catch (error) {
+    if (!(error instanceof Error) || !('code' in error) || !String(error.code).startsWith('ERR_PARSE_ARGS'))
+      throw error;
+    return usage(error.message.split(/\.\s|\n/)[0] ?? error.message, '', 'See diewright --help.');
+  }
+}
+
+const usage = (what: string, where: string, whatToDo: string) => failed('usage', what, where, whatToDo);

@@ -1,0 +1,107 @@
+import { isAbsolute, join, relative, resolve } from 'node:path';
+import type { DrawingSize } from '../../core/drawing/drawing';
+import { jobFileEnding, type Job } from '../../core/job';
+import type { OutputFile } from '../../core/output/output-file';
+import { writeSummary } from '../../core/output/write-summary';
+import type { Plan } from '../../core/plan';
+import { done, failed, sayProblem, type Problem, type Result } from '../../core/problem';
+import { openFile } from '../services/open-file';
+import { writeFilesTogether } from '../services/write-files-together';
+import { changeJob } from './change-job';
+import { exitCodes, type ExitCode } from './exit-codes';
+import { helpText } from './help-text';
+import { readArguments } from './read-arguments';
+
+/** The part of core that the command needs. */
+export interface HeadlessCore {
+  jobOnDrawing(fileName: string, bytes: Uint8Array): Job;
+  readJobFile(text: string): Result<Job>;
+  drawingSize(job: Job): Result<DrawingSize>;
+  plan(job: Job): Result<Plan>;
+  files(job: Job): Result<readonly OutputFile[]>;
+}
+
+/** Where the command speaks to; a line each. */
+export interface Speech {
+  out(text: string): void;
+  error(text: string): void;
+}
+
+/**
+ * The whole job without a window: reads, plans, writes all files or none, and says the summary. Whatever goes wrong
+ * with the input is one line on the error side and leaves the folder as it was.
+ */
+export async function runHeadless(
+  argv: readonly string[],
+  core: HeadlessCore,
+  speech: Speech,
+): Promise<ExitCode> {
+  const read = readArguments(argv);
+  if (!read.ok) return inputError(read.problem, speech);
+  if (read.value.help) {
+    speech.out(helpText());
+    return exitCodes.released;
+  }
+  const { file, out, changes } = read.value;
+
+  const opened = await openJob(file, core);
+  if (!opened.ok) return inputError(opened.problem, speech);
+  const job = changeJob(opened.value, changes);
+  if (!job.ok) return inputError(job.problem, speech);
+  const plan = core.plan(job.value);
+  if (!plan.ok) return inputError(withUnitsSaid(plan.problem, job.value, core), speech);
+  const files = core.files(job.value);
+  if (!files.ok) return inputError(files.problem, speech);
+  const written = await writeFilesTogether(out, files.value);
+  if (!written.ok) return inputError(written.problem, speech);
+
+  speech.out(writeSummary(plan.value, job.value));
+  speech.out(`Files\n${written.value.map((path) => `  ${shortPath(path)}\n`).join('')}`);
+  return plan.value.released ? exitCodes.released : exitCodes.draft;
+}
+
+async function openJob(path: string, core: HeadlessCore): Promise<Result<Job>> {
+  const opened = await openFile(path);
+  if (!opened.ok) return opened;
+  const { name, bytes } = opened.value;
+  if (!/\.json$/i.test(name)) return done(core.jobOnDrawing(name, bytes));
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return failed(
+      'job-not-text',
+      'The job file is not text in UTF-8',
+      path,
+      `Give a ${jobFileEnding} file as it was saved.`,
+    );
+  }
+  const job = core.readJobFile(text);
+  return job.ok
+    ? job
+    : { ok: false, problem: { ...job.problem, where: [path, job.problem.where].filter(Boolean).join(', ') } };
+}
+
+/** A drawing without a unit: the sizes the part would have tell a person which unit is meant. */
+function withUnitsSaid(problem: Problem, job: Job, core: HeadlessCore): Problem {
+  if (problem.code !== 'units-needed') return problem;
+  const size = core.drawingSize(job);
+  if (!size.ok) return problem;
+  const extent = `${short(size.value.width)} × ${short(size.value.height)}`;
+  return {
+    ...problem,
+    whatToDo: `Say which with --unit mm (the part is then ${extent} mm) or --unit inch (${extent} inch).`,
+  };
+}
+
+function inputError(problem: Problem, speech: Speech): ExitCode {
+  speech.error(sayProblem(problem).replace(/\s+/g, ' '));
+  return exitCodes.inputError;
+}
+
+const short = (length: number): string => String(Number(length.toPrecision(4)));
+
+function shortPath(path: string): string {
+  const fromHere = relative(process.cwd(), resolve(path));
+  return fromHere.startsWith('..') || isAbsolute(fromHere) ? path : join('.', fromHere);
+}

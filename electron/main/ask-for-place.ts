@@ -1,0 +1,79 @@
+import { access } from 'node:fs/promises';
+import { join } from 'node:path';
+import { dialog, type BrowserWindow } from 'electron';
+import { jobFileEnding } from '../../core/job';
+import { cleanFileName } from '../services/file-name-trouble';
+
+/** The drawing or job the user picks; null when cancelled. */
+export async function askForFile(window: BrowserWindow): Promise<string | null> {
+  const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+    title: 'Open a drawing or a job',
+    properties: ['openFile'],
+    filters: [
+      { name: 'Drawings and jobs', extensions: ['dxf', 'json'] },
+      { name: 'All files', extensions: ['*'] },
+    ],
+  });
+  return canceled ? null : (filePaths[0] ?? null);
+}
+
+/** Where the job shall go, always with the job file's ending; the dialog itself asks before it replaces a file. */
+export async function askForJobPlace(window: BrowserWindow, suggestedName: string): Promise<string | null> {
+  const { canceled, filePath } = await dialog.showSaveDialog(window, {
+    title: 'Save the job',
+    defaultPath: cleanFileName(suggestedName, `job${jobFileEnding}`),
+    filters: [{ name: 'Diewright job', extensions: [jobFileEnding.slice(1)] }],
+  });
+  if (canceled || !filePath) return null;
+  if (filePath.toLowerCase().endsWith(jobFileEnding)) return filePath;
+  const withEnding = `${filePath.replace(/\.(json|diewright)$/i, '')}${jobFileEnding}`;
+  // The dialog did not know this name when it asked.
+  return (await mayReplace(window, [withEnding])) ? withEnding : null;
+}
+
+/** The folder for the output files: one of the job's own name in the folder the user picks. */
+export async function askForExportFolder(
+  window: BrowserWindow,
+  folderName: string,
+  fileNames: readonly string[],
+): Promise<string | null> {
+  const own = cleanFileName(folderName, 'job');
+  const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+    title: `Choose where the folder "${own}" goes`,
+    buttonLabel: 'Export here',
+    properties: ['openDirectory', 'createDirectory'],
+  });
+  const parent = filePaths[0];
+  if (canceled || parent === undefined) return null;
+  const folder = join(parent, own);
+  const mayWrite = await mayReplace(
+    window,
+    fileNames.map((name) => join(folder, name)),
+  );
+  return mayWrite ? folder : null;
+}
+
+async function mayReplace(window: BrowserWindow, paths: readonly string[]): Promise<boolean> {
+  const there = await Promise.all(
+    paths.map((path) =>
+      access(path).then(
+        () => path,
+        () => null,
+      ),
+    ),
+  );
+  const existing = there.filter((path) => path !== null);
+  if (existing.length === 0) return true;
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'question',
+    message:
+      existing.length === 1
+        ? 'This file is there already.'
+        : `${existing.length} of these files are there already.`,
+    detail: existing.slice(0, 10).join('\n'),
+    buttons: ['Keep them', 'Replace'],
+    defaultId: 0,
+    cancelId: 0,
+  });
+  return response === 1;
+}

@@ -1,0 +1,23 @@
+import { app, session } from 'electron';
+import { isPageAddress } from './page-address';
+
+/** Denies what the page never needs: other addresses, other windows, web views and every permission. */
+export function lockDown(): void {
+  app.on('web-contents-created', (_event, contents) => {
+    contents.on('will-navigate', (event) => {
+      if (!isPageAddress(event.url)) event.preventDefault();
+    });
+    contents.on('will-redirect', (event) => {
+      if (!isPageAddress(event.url)) event.preventDefault();
+    });
+    contents.on('will-attach-webview', (event) => event.preventDefault());
+    contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+  });
+}
+
+/** Has to be called when the shell is ready. */
+export function denyPermissions(): void {
+  session.defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
+  session.defaultSession.setPermissionCheckHandler(() => false);
+  session.defaultSession.setDevicePermissionHandler(() => false);
+}

@@ -1,0 +1,14 @@
+import { contextBridge, ipcRenderer } from 'electron';
+import { hostChannels, hostGlobalName } from '../contract/channels';
+import type { HostApi } from '../contract/host-api';
+
+const api: HostApi = {
+  kind: 'desktop',
+  openedAtStart: () => ipcRenderer.invoke(hostChannels.openedAtStart) as ReturnType<HostApi['openedAtStart']>,
+  chooseFile: () => ipcRenderer.invoke(hostChannels.chooseFile) as ReturnType<HostApi['chooseFile']>,
+  saveJob: (request) => ipcRenderer.invoke(hostChannels.saveJob, request) as ReturnType<HostApi['saveJob']>,
+  exportFiles: (request) =>
+    ipcRenderer.invoke(hostChannels.exportFiles, request) as ReturnType<HostApi['exportFiles']>,
+};
+
+contextBridge.exposeInMainWorld(hostGlobalName, api);

@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import { newJob } from '../../../core/job';
+import { changeJob } from '../../../electron/cli/change-job';
+
+const job = newJob('bell.dxf', '');
+const changed = (changes: Parameters<typeof changeJob>[1]) => {
+  const result = changeJob(job, changes);
+  return result.ok ? result.value : result.problem;
+};
+
+test('no option leaves the job as it is', () => expect(changed({})).toEqual(job));
+
+// 1 inch is 25.4 mm exactly (international yard and pound agreement of 1959).
+test('lengths come in any unit and stay mm inside', () => {
+  const result = changeJob(job, { thickness: '1/16in', wire: '0.010 in', 'gap-tolerance': '0,01' });
+  if (!result.ok) throw new Error(result.problem.what);
+  expect(result.value.stock.thickness).toBeCloseTo(1.5875, 12);
+  expect(result.value.wire.diameter).toBeCloseTo(0.254, 12);
+  expect(result.value.drawing.gapTolerance).toBeCloseTo(0.01, 12);
+});
+
+test('the clearance is a length, a share or the table', () => {
+  expect(changed({ clearance: '6%' })).toMatchObject({ clearance: { rule: 'percent', percent: 6 } });
+  expect(changed({ clearance: '7,5 % t' })).toMatchObject({ clearance: { rule: 'percent', percent: 7.5 } });
+  expect(changed({ clearance: '0.06mm' })).toMatchObject({ clearance: { rule: 'typed', perSide: 0.06 } });
+  expect(changed({ clearance: 'table' })).toMatchObject({ clearance: { rule: 'table' } });
+});
+
+test('names for units, material, program and files', () => {
+  expect(
+    changed({ unit: 'in', material: 'brass', program: 'compensated', 'output-unit': 'inch', name: 'Bell' }),
+  ).toMatchObject({
+    name: 'Bell',
+    drawing: { unit: 'inch' },
+    stock: { material: 'brass' },
+    output: { program: 'compensated', unit: 'inch' },
+  });
+});
+
+test.each([
+  ['thickness', '0'],
+  ['thickness', '-1'],
+  ['thickness', 'NaN'],
+  ['thickness', 'thin'],
+  ['thickness', '1 furlong'],
+  ['wire', '0'],
+  ['clearance', '-5%'],
+  ['clearance', '0'],
+  ['clearance', '0%'],
+  ['clearance', '1.2.3%'],
+  ['unit', 'cubit'],
+  ['unit', 'toString'],
+  ['material', 'cheese'],
+  ['program', 'nice'],
+  ['output-unit', 'mile'],
+  ['gap-tolerance', '0'],
+] as const)('--%s %s is refused, naming the option', (option, text) => {
+  expect(changeJob(job, { [option]: text })).toMatchObject({ ok: false, problem: { where: `--${option}` } });
+});
