@@ -20,7 +20,7 @@ export function compensationSide(
 }
 
 /** Whether the tab is travelled onward from where the main run ends, rather than back from where it began. */
-function continues(main: Chain, tab: Chain): boolean {
+export function continues(main: Chain, tab: Chain): boolean {
   return gap(tab[0], main.at(-1)) <= gap(tab[0], main[0]);
 }
 

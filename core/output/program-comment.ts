@@ -23,8 +23,8 @@ export function programComment(text: string): string[] {
 /** ASCII that says the same: accents dropped, our signs spelled out, anything else a question mark. */
 function plainText(text: string): string {
   return text
-    .replace(/[([{]/g, '- ')
-    .replace(/[)\]}]/g, ' ')
+    .replace(/\s*[([{]\s*/g, ' - ')
+    .replace(/\s*[)\]}]/g, '')
     .replace(/[×∙·]/g, 'x')
     .replace(/[–—]/g, '-')
     .replace(/µ/g, 'u')

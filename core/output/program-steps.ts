@@ -1,7 +1,9 @@
 import type { Chain, Point } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
-import type { Cut, Member, PassPath, StartHole } from '../plan';
-import { compensationSide } from './compensation-side';
+import { reversedChain } from '../geometry/contour-measures';
+import type { Cut, Member, PassPath, ProgrammedContour, StartHole } from '../plan';
+import { compensationSide, continues } from './compensation-side';
+import { overlappedRun } from './overlapped-run';
 
 export type ProgramStyle = 'wire centre' | 'compensated';
 
@@ -58,11 +60,12 @@ function compensatedCut(cut: Cut, role: Member['role']): ProgramStep[] {
   const run = new Run(cut, (pass) => pass.contour?.leadIn ?? pass.leadIn);
   for (const pass of cut.passes) {
     if (!pass.contour) continue;
-    const { leadIn, main, leadOut } = pass.contour;
+    const { leadIn, leadOut } = pass.contour;
+    const main = overlappedMain(pass.contour, pass.offset);
     run.startPass(pass, false);
     run.feedTo(leadIn[0]);
     run.steps.push(compensate(pass, role, 'main'));
-    for (const chain of [leadIn, main, leadOut.slice(0, -1)]) run.follow(chain);
+    for (const chain of [leadIn.slice(0, -1), main, leadOut.slice(0, -1)]) run.follow(chain);
     run.steps.push({ kind: 'stop compensating' });
     run.feedTo(leadOut.at(-1));
   }
@@ -73,11 +76,22 @@ function compensatedCut(cut: Cut, role: Member['role']): ProgramStep[] {
   for (const pass of tabs) {
     run.startPass(pass, true);
     run.steps.push(compensate(pass, role, 'tab'));
-    run.follow(pass.contour?.tab ?? []);
+    run.follow(pass.contour ? overlappedTab(pass.contour, waste, pass.offset) : []);
     run.steps.push({ kind: 'stop compensating' });
     run.feedTo(waste);
   }
   return run.steps;
+}
+
+function overlappedMain({ leadIn, main, tab }: ProgrammedContour, offset: number): Chain {
+  const waste = leadIn.at(-2) ?? leadIn[0];
+  if (!waste) return main;
+  const before = tab.length > 1 ? (continues(main, tab) ? tab : reversedChain(tab)) : main;
+  return overlappedRun(main, before, waste, offset);
+}
+
+function overlappedTab({ main, tab }: ProgrammedContour, waste: Point, offset: number): Chain {
+  return overlappedRun(tab, continues(main, tab) ? main : reversedChain(main), waste, offset);
 }
 
 function compensate(pass: PassPath, role: Member['role'], part: 'main' | 'tab'): ProgramStep {
@@ -93,7 +107,12 @@ function canCompensate(pass: PassPath): boolean {
   if (pass.main.length === 0) return true;
   if (!pass.contour) return false;
   const { leadIn, leadOut } = pass.contour;
-  return leadIn[1] !== undefined && leadIn[0]?.bulge === 0 && leadOut.at(-2)?.bulge === 0;
+  return (
+    leadIn[1] !== undefined &&
+    leadIn.at(-2)?.bulge === 0 &&
+    leadIn[0]?.bulge === 0 &&
+    leadOut.at(-2)?.bulge === 0
+  );
 }
 
 /** The steps of one cut as they grow, and where the wire is. */

@@ -4,7 +4,11 @@ import { spawnSync } from 'node:child_process';
  * Whether a program that a check compares with is on this machine. Where it is missing the check is skipped, visibly,
  * with the line that installs it; with DIEWRIGHT_REQUIRE_TOOLS=1 its absence is a failure.
  */
-export function outsideTool(name: string, probe: readonly string[], install: string): { readonly missing: boolean } {
+export function outsideTool(
+  name: string,
+  probe: readonly string[],
+  install: string,
+): { readonly missing: boolean } {
   const [command = '', ...options] = probe;
   const reply = spawnSync(command, options, { encoding: 'utf8' });
   const missing = reply.error !== undefined || reply.status !== 0;
@@ -22,4 +26,5 @@ export const ezdxf = () =>
   outsideTool('ezdxf', [python, '-c', 'import ezdxf'], 'apt-get install python3-ezdxf');
 
 /** LinuxCNC's stand-alone interpreter of RS274/NGC. Without arguments it waits for input, so only its place is asked. */
-export const rs274 = () => outsideTool('rs274', ['sh', '-c', 'command -v rs274'], 'apt-get install linuxcnc-uspace');
+export const rs274 = () =>
+  outsideTool('rs274', ['sh', '-c', 'command -v rs274'], 'apt-get install linuxcnc-uspace');

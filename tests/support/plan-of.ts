@@ -151,7 +151,9 @@ export function roundedRectangle(
  * Worked example [D]: a blank of 20 × 10 mm, corner radius 0.5, stock 1 mm, clearance 0.075; wire 0.25, spark gap
  * 0.025, one pass. With more passes the later ones are skims of the given stock.
  */
-export function exampleParts(change: { unit?: Job['output']['unit']; program?: Job['output']['program'] } = {}) {
+export function exampleParts(
+  change: { unit?: Job['output']['unit']; program?: Job['output']['program'] } = {},
+) {
   const job: Job = {
     ...newJob('example.dxf', ''),
     stock: { material: 'cold-rolled-half-hard', thickness: 1 },

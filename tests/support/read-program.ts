@@ -119,7 +119,8 @@ export function moveLength(move: ReadMove): number {
   const { from, to, centre } = move;
   if (!from) return 0;
   if (!centre) return Math.hypot(to.x - from.x, to.y - from.y);
-  const turn = Math.atan2(to.y - centre.y, to.x - centre.x) - Math.atan2(from.y - centre.y, from.x - centre.x);
+  const turn =
+    Math.atan2(to.y - centre.y, to.x - centre.x) - Math.atan2(from.y - centre.y, from.x - centre.x);
   const full = 2 * Math.PI;
   const angle = move.counterClockwise ? (turn + 2 * full) % full : (2 * full - turn) % full;
   return angle * arcRadii(move).start;
