@@ -26,20 +26,25 @@ export interface Arrangement {
 export type PairVisitor = (visit: (i: number, j: number) => void) => void;
 
 /**
- * Cuts the elements of a table at all their meeting points. `table.next` links elements that share an end.
+ * Cuts the elements of a table at all their meeting points. `table.next` links elements that share an end; points
+ * within `samePoint` are one.
  * O(n + k log k) for k meeting points, given the pairs.
  */
-export function arrange(table: SegmentTable, eachPair: PairVisitor): Arrangement {
-  const nodes = new Nodes(table);
+export function arrange(
+  table: SegmentTable,
+  eachPair: PairVisitor,
+  samePoint: number = tolerance.samePoint,
+): Arrangement {
+  const nodes = new Nodes(table, samePoint);
   const out = new Float64Array(crossingRoom);
   const splits = new Splits();
   eachPair((i, j) => {
-    const count = crossSegments(table, i, table, j, out);
+    const count = crossSegments(table, i, table, j, out, samePoint);
     for (let k = 0; k < count; k++) {
       const x = num(out, 2 * k);
       const y = num(out, 2 * k + 1);
-      const endI = endAt(table, i, x, y);
-      const endJ = endAt(table, j, x, y);
+      const endI = endAt(table, i, x, y, samePoint);
+      const endJ = endAt(table, j, x, y, samePoint);
       if (endI < 0 && endJ < 0) {
         const node = nodes.addCrossing(x, y);
         splits.add(i, alongSegment(table, i, x, y), node);
@@ -69,8 +74,10 @@ class Nodes {
   private readonly previous: Int32Array;
   private readonly elements: number;
   private count: number;
+  private readonly samePoint: number;
 
-  constructor(table: SegmentTable) {
+  constructor(table: SegmentTable, samePoint: number) {
+    this.samePoint = samePoint;
     this.elements = table.count;
     this.count = 2 * table.count;
     this.parent = new Int32Array(this.count + 64);
@@ -133,7 +140,7 @@ class Nodes {
   /** Merges junctions within the same-point tolerance of each other: a sweep over x. */
   mergeNear(): void {
     const sorted = this.junctionNodes.sort((a, b) => (this.x[a] as number) - (this.x[b] as number));
-    const near = tolerance.samePoint;
+    const near = this.samePoint;
     for (let k = 0; k < sorted.length; k++) {
       const a = sorted[k] as number;
       for (let m = k + 1; m < sorted.length; m++) {

@@ -17,9 +17,10 @@ export function crossSegments(
   b: SegmentTable,
   j: number,
   out: Float64Array,
+  samePoint: number = tolerance.samePoint,
 ): number {
   let count = 0;
-  const near = tolerance.samePoint * tolerance.samePoint;
+  const near = samePoint * samePoint;
   if (squaredDistance(b, j, num(a.x0, i), num(a.y0, i)) <= near)
     count = push(out, count, num(a.x0, i), num(a.y0, i));
   if (squaredDistance(b, j, num(a.x1, i), num(a.y1, i)) <= near)
@@ -30,10 +31,10 @@ export function crossSegments(
     count = push(out, count, num(b.x1, j), num(b.y1, j));
   const ra = num(a.radius, i);
   const rb = num(b.radius, j);
-  if (ra === 0 && rb === 0) return crossLines(a, i, b, j, out, count);
+  if (ra === 0 && rb === 0) return crossLines(a, i, b, j, out, count, samePoint);
   if (ra === 0) return crossLineAndArc(a, i, b, j, out, count);
   if (rb === 0) return crossLineAndArc(b, j, a, i, out, count);
-  return crossArcs(a, i, b, j, out, count);
+  return crossArcs(a, i, b, j, out, count, samePoint);
 }
 
 function crossLines(
@@ -43,6 +44,7 @@ function crossLines(
   j: number,
   out: Float64Array,
   count: number,
+  samePoint: number,
 ): number {
   const px = num(a.x0, i);
   const py = num(a.y0, i);
@@ -54,8 +56,15 @@ function crossLines(
   const vy = num(b.y1, j) - qy;
   const cross = ux * vy - uy * vx;
   if (cross === 0) return count;
-  const s = ((qx - px) * vy - (qy - py) * vx) / cross;
-  const t = ((qx - px) * uy - (qy - py) * ux) / cross;
+  // Both ends of one as good as on the other's carrier: they only touch, and where they cross is rounding.
+  const fromA = (qx - px) * uy - (qy - py) * ux;
+  const fromB = (qx - px) * vy - (qy - py) * vx;
+  const nearA = samePoint * Math.sqrt(ux * ux + uy * uy);
+  const nearB = samePoint * Math.sqrt(vx * vx + vy * vy);
+  if (Math.abs(fromA) <= nearA && Math.abs(fromA - cross) <= nearA) return count;
+  if (Math.abs(fromB) <= nearB && Math.abs(fromB - cross) <= nearB) return count;
+  const s = fromB / cross;
+  const t = fromA / cross;
   if (!(s > 0 && s < 1 && t > 0 && t < 1)) return count;
   return push(out, count, px + s * ux, py + s * uy);
 }
@@ -99,6 +108,7 @@ function crossArcs(
   j: number,
   out: Float64Array,
   count: number,
+  samePoint: number,
 ): number {
   const ax = num(a.cx, i);
   const ay = num(a.cy, i);
@@ -108,7 +118,8 @@ function crossArcs(
   const dy = num(b.cy, j) - ay;
   const d = Math.sqrt(dx * dx + dy * dy);
   if (d > ra + rb + tolerance.onCurve || d < Math.abs(ra - rb) - tolerance.onCurve) return count;
-  if (d <= tolerance.onCurve) return count; // one carrier (or none in common): only ends can touch
+  if (d <= samePoint && Math.abs(ra - rb) <= samePoint) return count; // one carrier: only ends can touch
+  if (d === 0) return count;
   // Distance from a's centre to the common chord, and half that chord by Heron's product, which keeps the digits
   // where the circles are nearly tangent.
   const foot = ((ra - rb) * (ra + rb)) / (2 * d) + d / 2;
@@ -137,8 +148,14 @@ function push(out: Float64Array, count: number, x: number, y: number): number {
 }
 
 /** True where the point is an end of the segment within the same-point tolerance: 0 its start, 1 its end, -1 neither. */
-export function endAt(table: SegmentTable, i: number, x: number, y: number): -1 | 0 | 1 {
-  const near = tolerance.samePoint * tolerance.samePoint;
+export function endAt(
+  table: SegmentTable,
+  i: number,
+  x: number,
+  y: number,
+  samePoint: number = tolerance.samePoint,
+): -1 | 0 | 1 {
+  const near = samePoint * samePoint;
   if ((num(table.x0, i) - x) ** 2 + (num(table.y0, i) - y) ** 2 <= near) return 0;
   if ((num(table.x1, i) - x) ** 2 + (num(table.y1, i) - y) ** 2 <= near) return 1;
   return -1;

@@ -1,17 +1,7 @@
-import type { Chain, Point, Vertex } from './contour';
+import type { Chain, Vertex } from './contour';
 import { fitBiarc, type FittedPair } from './fit-biarc';
+import type { FitCurve } from './fit-curve';
 import { mergeArcs } from './fit-merge';
-
-/** A smooth curve: its direction never jumps between `from` and `to`. Corners belong between two curves. */
-export interface FitCurve {
-  readonly from: number;
-  readonly to: number;
-  /** Parameters strictly inside where a higher derivative may jump (the knots of a spline); rising. */
-  readonly breaks: readonly number[];
-  point(t: number): Point;
-  /** Direction of travel, of any length but zero. */
-  tangent(t: number): Point;
-}
 
 export interface FittedArcs {
   /** Lines and arcs from the curve's start to its end, tangent where they meet. */

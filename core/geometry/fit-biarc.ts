@@ -1,5 +1,5 @@
 import type { Point, Vertex } from './contour';
-import type { FitCurve } from './fit-arcs';
+import type { FitCurve } from './fit-curve';
 import { largestDeviation, type Arc } from './fit-deviation';
 import { tolerance } from './tolerance';
 
@@ -49,7 +49,7 @@ export function fitBiarc(curve: FitCurve, from: number, to: number, limit: numbe
 /** Arcs up to 160° each keep clear of the half turn, where the joint is no longer well placed. */
 const widest = (80 * Math.PI) / 180;
 const none: FittedPair = { vertices: [], error: Infinity };
-const jointSearch = 50;
+const jointSearch = 44;
 
 function jointOf(
   curve: FitCurve,

@@ -1,5 +1,5 @@
 import type { Point } from './contour';
-import type { FitCurve } from './fit-arcs';
+import type { FitCurve } from './fit-curve';
 
 /** An arc by its start, its direction there (unit) and its curvature (counter-clockwise positive, 0 a line). */
 export interface Arc {
@@ -50,7 +50,7 @@ export function largestDeviation(
 /** A biarc over a smooth span has some six lobes of error: four samples each. */
 const wantedSamples = 24;
 const fewestPerStretch = 6;
-const goldenSteps = 40;
+const goldenSteps = 26;
 const golden = (Math.sqrt(5) - 1) / 2;
 
 function sampleParameters(curve: FitCurve, from: number, to: number): number[] {

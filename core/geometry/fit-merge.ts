@@ -24,8 +24,9 @@ export function mergeArcs(chain: Chain): { readonly chain: Chain; readonly large
 /** The bulge of one segment from `a` to `c` that passes through `b`, or null where the two segments do not share a carrier. */
 function joinedBulge(a: Vertex, b: Vertex, c: Vertex): { bulge: number; shift: number } | null {
   const angle = 4 * Math.atan(a.bulge) + 4 * Math.atan(b.bulge);
-  if (Math.abs(angle) > Math.PI || a.bulge * b.bulge < 0) return null;
-  const bulge = Math.tan(angle / 4);
+  if (Math.abs(angle) > Math.PI + tolerance.tangentAngle || a.bulge * b.bulge < 0) return null;
+  // Two quarter turns may add up to a half turn and a rounding error.
+  const bulge = Math.max(-1, Math.min(1, Math.tan(angle / 4)));
   const chordX = c.x - a.x;
   const chordY = c.y - a.y;
   const chord = Math.hypot(chordX, chordY);

@@ -19,41 +19,50 @@ import { tolerance } from './tolerance';
  */
 export function rawOffset(source: SegmentTable, distance: number): SegmentTable {
   const raw = emptyTable(2 * source.count);
-  const parallel = new Int32Array(source.count).fill(-1);
-  const shrunk = new Uint8Array(source.count);
-  for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, i, distance, raw, shrunk);
+  const parallel = new Int32Array(source.count);
+  for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, i, distance, raw);
+  const afterPoint = new Int32Array(source.count).fill(vanished);
+  const link = (from: number, to: number): void => {
+    if (from >= 0) raw.next[from] = to;
+    else if (from <= firstPoint) afterPoint[firstPoint - from] = to;
+  };
   const arrive = new Float64Array(2);
   const leave = new Float64Array(2);
   const out = new Float64Array(crossingRoom);
   for (let i = 0; i < source.count; i++) {
-    const k = followerOf(source, shrunk, i);
-    if (k < 0 || shrunk[i] === 1) continue;
+    const k = int(source.next, i);
+    if (k < 0) continue;
     const x = num(source.x1, i);
     const y = num(source.y1, i);
     directionAt(source, i, x, y, arrive);
-    directionAt(source, int(source.next, i), x, y, leave);
-    const turn = k === int(source.next, i) ? turnAt(source, i, k, arrive, leave) : 0;
+    directionAt(source, k, x, y, leave);
+    const turn = turnAt(source, i, k, arrive, leave);
     const from = int(parallel, i);
     const to = int(parallel, k);
-    if (Math.abs(turn * distance) <= tolerance.samePoint) {
-      if (from >= 0 && to >= 0) raw.next[from] = to;
-    } else if (turn * distance > 0) {
+    if (Math.abs(turn * distance) <= tolerance.samePoint) link(from, to);
+    else if (turn * distance > 0) {
       const join = addJoin(raw, x, y, arrive, leave, turn, distance);
-      if (from >= 0) raw.next[from] = join;
-      if (to >= 0) raw.next[join] = to;
+      link(from, join);
+      link(join, to);
     } else if (from >= 0 && to >= 0) trimToCrossing(raw, from, to, turn, out);
+  }
+  for (let e = 0; e < raw.count; e++) {
+    let next = int(raw.next, e);
+    while (next <= firstPoint) next = int(afterPoint, firstPoint - next);
+    raw.next[e] = next;
   }
   return raw;
 }
 
-/** Adds the parallel of one segment; -1 for an arc that vanishes. An arc that shrinks to a point is marked. */
-function addParallel(
-  source: SegmentTable,
-  i: number,
-  distance: number,
-  raw: SegmentTable,
-  shrunk: Uint8Array,
-): number {
+/**
+ * What a segment may have instead of a parallel: nothing, or a mere point. A point stands in the chain of links while
+ * it grows, as `firstPoint` − segment, and is skipped at the end: its neighbours meet there.
+ */
+const vanished = -1;
+const firstPoint = -2;
+
+/** Adds the parallel of one segment and returns its index, or that the arc vanished or became a point. */
+function addParallel(source: SegmentTable, i: number, distance: number, raw: SegmentTable): number {
   const x0 = num(source.x0, i);
   const y0 = num(source.y0, i);
   const x1 = num(source.x1, i);
@@ -67,9 +76,8 @@ function addParallel(
   }
   const bulge = num(source.bulge, i);
   const radius = bulge > 0 ? r + distance : r - distance;
-  if (radius <= tolerance.samePoint) {
-    if (radius >= -tolerance.samePoint) shrunk[i] = 1;
-    return -1;
+  if (radius <= tolerance.vanishingRadius) {
+    return radius >= -tolerance.vanishingRadius ? firstPoint - i : vanished;
   }
   const cx = num(source.cx, i);
   const cy = num(source.cy, i);
@@ -80,16 +88,6 @@ function addParallel(
     bulge,
     [cx, cy, radius],
   );
-}
-
-/**
- * The segment that follows i once arcs that shrank to a point are skipped: their neighbours' parallels meet in that
- * point. -1 at the end of a chain.
- */
-function followerOf(source: SegmentTable, shrunk: Uint8Array, i: number): number {
-  let k = int(source.next, i);
-  while (k >= 0 && k !== i && shrunk[k] === 1) k = int(source.next, k);
-  return k;
 }
 
 /**

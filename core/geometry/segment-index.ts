@@ -60,10 +60,12 @@ export function nearestSegment(
   return { segment, distance: Math.sqrt(best) };
 }
 
-/** All pairs of segments of one table whose boxes touch, each once. */
-export function pairsWithin({ table, boxes, tree }: SegmentIndex): PairVisitor {
+/** All pairs of segments of one table whose boxes come within `room`, each once. */
+export function pairsWithin(
+  { table, boxes, tree }: SegmentIndex,
+  room: number = tolerance.samePoint,
+): PairVisitor {
   return (visit) => {
-    const room = tolerance.samePoint;
     for (let i = 0; tree && i < table.count; i++) {
       tree.search(
         num(boxes, 4 * i) - room,

@@ -17,10 +17,12 @@ export interface Stitched {
 /**
  * Joins the kept runs into closed loops. Where several meet in one node, each incoming run continues with the first
  * outgoing one clockwise from it, which keeps the area on the left together and leaves touching loops apart. Kept
- * runs that coincide and run opposite ways bound nothing and cancel. Point-like loops are left out. O(r log r).
+ * runs that coincide and run opposite ways bound nothing and cancel. Runs that lead nowhere (kept by a hair where two
+ * boundaries part) are pruned from their loose end on. Point-like loops are left out. O(r log r).
  */
 export function stitchLoops(arrangement: Arrangement, fate: Uint8Array): Stitched {
   cancelCoincident(arrangement, fate);
+  pruneDangling(arrangement, fate);
   const follower = pairAtNodes(arrangement, fate);
   const used = new Uint8Array(arrangement.runCount);
   const loops: Contour[] = [];
@@ -116,6 +118,34 @@ function cancelCoincident(a: Arrangement, fate: Uint8Array): void {
         fate[second] = drop;
       }
     }
+  }
+}
+
+/** Drops kept runs at whose start nothing arrives or from whose end nothing leaves, until none is left. */
+function pruneDangling(a: Arrangement, fate: Uint8Array): void {
+  const leaving = new Map<number, number[]>();
+  const arriving = new Map<number, number[]>();
+  const loose: number[] = [];
+  for (let run = 0; run < a.runCount; run++) {
+    if (fate[run] === drop || int(a.startNode, run) < 0) continue;
+    addTo(leaving, startOf(a, fate, run), run);
+    addTo(arriving, endOf(a, fate, run), run);
+    loose.push(run);
+  }
+  const kept = (runs: readonly number[] | undefined): number[] =>
+    (runs ?? []).filter((run) => fate[run] !== drop);
+  for (let run = loose.pop(); run !== undefined; run = loose.pop()) {
+    if (fate[run] === drop) continue;
+    const from = startOf(a, fate, run);
+    const to = endOf(a, fate, run);
+    if (kept(arriving.get(from)).length > 0 && kept(leaving.get(to)).length > 0) continue;
+    fate[run] = drop;
+    loose.push(
+      ...kept(arriving.get(from)),
+      ...kept(leaving.get(to)),
+      ...kept(leaving.get(from)),
+      ...kept(arriving.get(to)),
+    );
   }
 }
 

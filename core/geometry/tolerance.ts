@@ -3,8 +3,15 @@
  * No literal below 0.001 stands anywhere else in core (the linter sees to it).
  */
 export const tolerance = {
-  /** Points nearer than this are one point: ten thousand times double rounding at 10 m, a hundredth of the exactness promised. */
-  samePoint: 1e-8,
+  /** Points nearer than this are one point: 500 times double rounding at 10 m, a thousandth of the exactness promised. */
+  samePoint: 1e-9,
+  /**
+   * An arc whose radius the offset brings within this of 0 becomes a point: a fillet of exactly the offset, known by
+   * its ends and bulge, has its radius off by the rounding of its ends times radius over chord.
+   */
+  vanishingRadius: 5e-7,
+  /** Two boundaries no farther apart than this coincide: an offset there and back may be off by ten same-point steps. */
+  sameBoundary: 1e-7,
   /** How far a computed point may lie off its carrier and still be on it: double rounding at 10 m is 2e-12, four operations deep. */
   onCurve: 1e-9,
   /** A piece of an offset that comes nearer to the source than the offset by more than this is cut away. */
