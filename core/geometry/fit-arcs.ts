@@ -16,7 +16,7 @@ export interface FittedArcs {
  * Greedy: from where the last piece ended, the longest span that two tangent arcs (a biarc) can follow. A straight
  * or circular curve comes out as one line or as arcs of at most a half turn. Where even the shortest span fails (a
  * cusp), a line bridges it and its true error is counted.
- * Example: a quarter of the ellipse 20 × 10 at 0.0005 gives about ten arcs.
+ * Example: a quarter of the ellipse 20 × 10 at 0.0005 gives 16 arcs.
  */
 export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
   const vertices: Vertex[] = [];

@@ -1,0 +1,55 @@
+import type { DrawingRecords, EntityRecord } from './drawing-records';
+import type { Pairs } from './read-pairs';
+
+export interface LayerState {
+  readonly off: boolean;
+  readonly frozen: boolean;
+  readonly lineType: string;
+}
+
+/** What the TABLES section says about layers and line types; names are compared without case, as DXF does. */
+export interface LayerTable {
+  stateOf(layer: string): LayerState;
+  /** Whether lines of this type have gaps: a centre line, a hidden edge, never the edge of a part. */
+  isBroken(lineType: string): boolean;
+}
+
+/**
+ * Reads layers and line types from the pairs themselves: dxf-parser calls a layer frozen for flag 2 (which concerns
+ * new viewports only), leaves its line type out, and stops at a line type whose dashes come before their count.
+ */
+export function layerTable(
+  pairs: Pairs,
+  records: DrawingRecords,
+  decode: (latin: string) => string,
+): LayerTable {
+  const text = (record: EntityRecord, code: number): string => {
+    for (let i = record.from; i < record.to; i++) {
+      if (pairs.codes[i] === code) return decode((pairs.values[i] as string).trim());
+    }
+    return '';
+  };
+  const layers = new Map<string, LayerState>();
+  for (const record of records.layers) {
+    // Group 62 is negative on a layer that is off; bit 1 of group 70 says frozen (DXF reference, LAYER).
+    const frozen = (Number(text(record, 70)) & 1) === 1;
+    const off = Number(text(record, 62)) < 0;
+    layers.set(text(record, 2).toUpperCase(), { off, frozen, lineType: text(record, 6) });
+  }
+  const dashes = new Map<string, number>();
+  for (const record of records.lineTypes) {
+    dashes.set(text(record, 2).toUpperCase(), Number(text(record, 73)) || 0);
+  }
+  return {
+    stateOf: (layer) => layers.get(layer.toUpperCase()) ?? { off: false, frozen: false, lineType: '' },
+    isBroken: (lineType) => {
+      const name = lineType.toUpperCase();
+      const count = dashes.get(name);
+      return count === undefined ? standardBroken.test(name) : count > 0;
+    },
+  };
+}
+
+/** Line types of ISO 128 and of the usual line type files that have gaps, for drawings that leave the table out. */
+const standardBroken =
+  /^(CENTER|CENTRE|DASHED|DASHDOT|DIVIDE|DOT|DOTTED|HIDDEN|PHANTOM|BORDER)(X?2)?$|^(ACAD_)?ISO\d\dW100$/;
