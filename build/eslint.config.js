@@ -62,7 +62,10 @@ export default tseslint.config(
         'error',
         { considerDefaultExhaustiveForUnions: true, requireDefaultForNonUnion: true },
       ],
-      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+      '@typescript-eslint/consistent-type-imports': [
+        'error',
+        { fixStyle: 'inline-type-imports', disallowTypeAnnotations: false },
+      ],
       '@typescript-eslint/require-await': 'off',
       // React's event properties may be given an async function: what it throws reaches window.onunhandledrejection.
       '@typescript-eslint/no-misused-promises': ['error', { checksVoidReturn: { attributes: false } }],
