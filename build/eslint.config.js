@@ -6,7 +6,7 @@ const noDefaultExport = {
 };
 
 const noSmallLiteral = {
-  selector: 'Literal[value>0][value<0.001]',
+  selector: 'Literal[raw=/^[0-9.]/][value>0][value<0.001]',
   message: 'A tolerance: name it, with the reason for its size, in core/geometry/tolerance.ts.',
 };
 
