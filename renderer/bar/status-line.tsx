@@ -1,0 +1,18 @@
+import { useAppState } from '../state/use-app';
+
+/** What was done last, and how far a calculation is. */
+export function StatusLine() {
+  const said = useAppState((state) => state.said);
+  const progress = useAppState((state) => state.progress);
+  return (
+    <footer className="status-line">
+      <span role="status">{said}</span>
+      {progress && (
+        <span className="status-progress">
+          {progress.step}
+          <progress value={progress.fraction} max={1} aria-label={progress.step} />
+        </span>
+      )}
+    </footer>
+  );
+}

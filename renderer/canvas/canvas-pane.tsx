@@ -1,0 +1,26 @@
+import { useAppState } from '../state/use-app';
+import { Legend } from './legend';
+import { PictureStage } from './picture-stage';
+import { Readout } from './readout';
+import { ScaleBar } from './scale-bar';
+import { ViewButtons } from './view-buttons';
+
+/** The picture with its key, scale and view buttons around the edges. */
+export function CanvasPane() {
+  const hasPlan = useAppState((state) => state.made !== null);
+  return (
+    <section className="canvas-pane" aria-label="Drawing">
+      <PictureStage />
+      {hasPlan && (
+        <>
+          <ViewButtons />
+          <div className="canvas-foot">
+            <Legend />
+            <Readout />
+            <ScaleBar />
+          </div>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,57 @@
+import { useApp, useAppState } from '../state/use-app';
+import { pictureParts, type PicturePart } from '../state/app-state';
+
+const names: Readonly<Record<PicturePart, string>> = {
+  drawing: 'Drawing',
+  die: 'Die',
+  punch: 'Punch',
+  remainder: 'Remainder',
+  path: 'Wire path',
+  findings: 'Findings',
+};
+
+/** The key to the picture; each entry switches its part on and off. */
+export function Legend() {
+  const { store } = useApp();
+  const hidden = useAppState((state) => state.hidden);
+  const toggle = (part: PicturePart) =>
+    store.setState({
+      hidden: hidden.includes(part) ? hidden.filter((other) => other !== part) : [...hidden, part],
+    });
+  return (
+    <div className="legend" role="group" aria-label="Parts of the picture">
+      {pictureParts.map((part) => (
+        <button
+          key={part}
+          type="button"
+          className="legend-entry"
+          aria-pressed={!hidden.includes(part)}
+          onClick={() => toggle(part)}
+        >
+          <Swatch part={part} />
+          {names[part]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function Swatch({ part }: { part: PicturePart }) {
+  return (
+    <svg className={`swatch swatch-${part}`} viewBox="0 0 24 12" aria-hidden="true">
+      {part === 'remainder' ? (
+        <>
+          <rect x="1" y="1" width="22" height="10" />
+          <path d="M3 11 11 1M9 11 17 1M15 11 22 2" />
+        </>
+      ) : part === 'findings' ? (
+        <path d="M12 1 17 6 12 11 7 6Z" />
+      ) : (
+        <>
+          <path d="M1 6H23" />
+          {part === 'path' && <path className="swatch-head" d="M16 6 10 2.5V9.5Z" />}
+        </>
+      )}
+    </svg>
+  );
+}

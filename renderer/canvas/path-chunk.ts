@@ -1,0 +1,76 @@
+import { boxAround, segmentBox } from '../../core/geometry/contour-measures';
+import type { Box, Chain, Contour, Point, Vertex } from '../../core/geometry/contour';
+import { addContour, addSegment } from '../picture/contour-to-path';
+import { boxesMeet, inDrawingSpace, type View } from './drawing-space';
+
+/** A stretch of a contour as a ready path about its own origin: drawn when its box is on the canvas. */
+export interface PathChunk {
+  readonly box: Box;
+  readonly origin: Point;
+  readonly path: Path2D;
+}
+
+/** Segments of one chunk: few enough to cull well, many enough to keep the calls few (measured at 50,000 segments). */
+const chunkLength = 256;
+
+export const contourChunks = (contours: readonly Contour[]): readonly PathChunk[] =>
+  contours.flatMap((contour) => chunksOf(contour, true));
+
+export const chainChunks = (chains: readonly Chain[]): readonly PathChunk[] =>
+  chains.flatMap((chain) => chunksOf(chain, false));
+
+/** All loops of a region as one path, to be filled. */
+export function regionChunk(contours: readonly Contour[]): PathChunk | null {
+  const chunks = contourChunks(contours);
+  const first = chunks[0];
+  if (!first) return null;
+  const path = new Path2D();
+  for (const contour of contours) addContour(path, contour, first.origin);
+  return { box: chunks.map(({ box }) => box).reduce(boxAround), origin: first.origin, path };
+}
+
+export interface Stroke {
+  readonly color: string;
+  /** Pixels. */
+  readonly width: number;
+  readonly dash?: readonly number[];
+}
+
+/** Strokes the chunks that are on the canvas. */
+export function strokeChunks(
+  context: CanvasRenderingContext2D,
+  view: View,
+  chunks: readonly PathChunk[],
+  stroke: Stroke,
+): void {
+  const { scale } = view.viewport;
+  for (const { box, origin, path } of chunks) {
+    if (!boxesMeet(box, view.visible)) continue;
+    inDrawingSpace(context, view, origin, () => {
+      context.strokeStyle = stroke.color;
+      context.lineWidth = stroke.width / scale;
+      context.lineJoin = 'round';
+      context.setLineDash((stroke.dash ?? []).map((pixels) => pixels / scale));
+      context.stroke(path);
+    });
+  }
+}
+
+function chunksOf(vertices: readonly Vertex[], closed: boolean): PathChunk[] {
+  const chunks: PathChunk[] = [];
+  const segments = closed ? vertices.length : vertices.length - 1;
+  for (let start = 0; start < segments; start += chunkLength) {
+    const origin = vertices[start] as Vertex;
+    const path = new Path2D();
+    path.moveTo(0, 0);
+    let box: Box = { minX: origin.x, minY: origin.y, maxX: origin.x, maxY: origin.y };
+    for (let i = start; i < Math.min(start + chunkLength, segments); i++) {
+      const from = vertices[i] as Vertex;
+      const to = vertices[(i + 1) % vertices.length] as Vertex;
+      addSegment(path, from, to, origin);
+      box = boxAround(box, segmentBox(from, to));
+    }
+    chunks.push({ box, origin, path });
+  }
+  return chunks;
+}

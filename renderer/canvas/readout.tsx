@@ -1,0 +1,38 @@
+import { formatLengthNumber } from '../../core/units';
+import type { AppState } from '../state/app-state';
+import { useAppState } from '../state/use-app';
+
+/** Where the pointer is, and what it is on. */
+export function Readout() {
+  const pointer = useAppState((state) => state.pointer);
+  const unit = useAppState((state) => state.unit);
+  const words = useAppState(hoveredWords);
+  return (
+    <div className="readout" aria-hidden="true">
+      {words && <span className="readout-words">{words}</span>}
+      {pointer && (
+        <span className="readout-place">
+          x {formatLengthNumber(rounded(pointer.x), unit)} y {formatLengthNumber(rounded(pointer.y), unit)}{' '}
+          {unit === 'inch' ? 'in' : 'mm'}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** µm are enough for a place under a pointer. */
+const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
+
+function hoveredWords({ hovered, made }: AppState): string {
+  if (!hovered || !made) return '';
+  if (hovered.kind === 'finding') {
+    return made.plan.findings.find(({ key }) => key === hovered.key)?.title ?? '';
+  }
+  for (const { contourId, use, die, punch } of made.plan.pairs) {
+    for (const member of [die, punch]) {
+      if (member.id !== hovered.id) continue;
+      return `${member.role === 'die' ? 'Die' : 'Punch'} of contour ${contourId} (${use})`;
+    }
+  }
+  return '';
+}

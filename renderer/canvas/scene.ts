@@ -1,0 +1,84 @@
+import { segmentBox, segmentLength } from '../../core/geometry/contour-measures';
+import type { Box, Chain, Vertex } from '../../core/geometry/contour';
+import type { Cut, Member, Plan } from '../../core/plan';
+import { chainChunks, contourChunks, regionChunk, type PathChunk } from './path-chunk';
+
+/** A plan made ready to be drawn at any zoom. */
+export interface Scene {
+  readonly plan: Plan;
+  readonly drawing: readonly PathChunk[];
+  readonly members: readonly MemberPicture[];
+}
+
+export interface MemberPicture {
+  readonly member: Member;
+  readonly designed: readonly PathChunk[];
+  readonly asCut: readonly PathChunk[];
+  readonly body: PathChunk | null;
+  readonly remainders: readonly (PathChunk & { readonly findingKey: string })[];
+  readonly passes: readonly PassPicture[];
+  readonly tabs: readonly PathChunk[];
+  readonly cuts: readonly Cut[];
+}
+
+export interface PassPicture {
+  readonly pass: number;
+  readonly leads: readonly PathChunk[];
+  readonly main: readonly PathChunk[];
+  /** For the arrowheads: segments with the length run before each. */
+  readonly run: readonly RunSegment[];
+}
+
+export interface RunSegment {
+  readonly from: Vertex;
+  readonly to: Vertex;
+  readonly box: Box;
+  readonly before: number;
+  readonly length: number;
+}
+
+export function buildScene(plan: Plan): Scene {
+  return {
+    plan,
+    drawing: contourChunks(plan.drawing.contours.map(({ contour }) => contour)),
+    members: plan.pairs.flatMap(({ die, punch }) => [memberPicture(die), memberPicture(punch)]),
+  };
+}
+
+function memberPicture(member: Member): MemberPicture {
+  return {
+    member,
+    designed: contourChunks(member.designed),
+    asCut: contourChunks(member.asCut),
+    body: regionChunk(member.asCut),
+    remainders: member.remainders.flatMap(({ findingKey, outline }) => {
+      const chunk = regionChunk([outline]);
+      return chunk ? [{ ...chunk, findingKey }] : [];
+    }),
+    passes: member.cuts.flatMap((cut) => cut.passes.map((path) => passPicture(path))),
+    tabs: chainChunks(member.cuts.flatMap(({ passes }) => passes.slice(-1).map(({ tab }) => tab))),
+    cuts: member.cuts,
+  };
+}
+
+function passPicture(path: Cut['passes'][number]): PassPicture {
+  return {
+    pass: path.pass,
+    leads: chainChunks([path.leadIn, path.leadOut]),
+    main: chainChunks([path.main, path.tab]),
+    run: runOf(path.main),
+  };
+}
+
+function runOf(chain: Chain): RunSegment[] {
+  const run: RunSegment[] = [];
+  let before = 0;
+  for (let i = 0; i + 1 < chain.length; i++) {
+    const from = chain[i] as Vertex;
+    const to = chain[i + 1] as Vertex;
+    const length = segmentLength(from, to);
+    run.push({ from, to, before, length, box: segmentBox(from, to) });
+    before += length;
+  }
+  return run;
+}

@@ -1,0 +1,118 @@
+import { useEffect, useRef, type RefObject } from 'react';
+import type { App } from '../state/app-store';
+import { hoverTarget, selectTarget } from '../state/select-target';
+import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
+import { hitTest } from './hit-test';
+import { layoutMarks } from './mark-layout';
+
+/** Pixels that a press may wander and still be a click. */
+const clickSlack = 4;
+
+/** Wheel zooms about the pointer, dragging pans, a click picks out, pointing highlights, arrow keys pan. */
+export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): void {
+  const drag = useRef<Drag | null>(null);
+  useEffect(() => {
+    const element = frame.current;
+    if (!element) return undefined;
+    const stop = new AbortController();
+    const listen = <E extends keyof HTMLElementEventMap>(
+      name: E,
+      on: (event: HTMLElementEventMap[E]) => void,
+    ) => element.addEventListener(name, on, { signal: stop.signal, passive: false });
+    const pointOf = (event: MouseEvent): ScreenPoint => {
+      const box = element.getBoundingClientRect();
+      return { x: event.clientX - box.left, y: event.clientY - box.top };
+    };
+    listen('wheel', (event) => {
+      event.preventDefault();
+      const { viewport, canvasSize } = app.store.getState();
+      app.store.setState({
+        viewport: zoomedAbout(viewport, canvasSize, pointOf(event), wheelFactor(event)),
+      });
+    });
+    listen('pointerdown', (event) => {
+      if (event.button > 1) return;
+      element.setPointerCapture(event.pointerId);
+      drag.current = { last: pointOf(event), wandered: 0 };
+    });
+    listen('pointermove', (event) => {
+      const at = pointOf(event);
+      if (drag.current) {
+        dragTo(app, drag.current, at);
+        if (drag.current.wandered > clickSlack) element.dataset['dragging'] = '';
+      } else {
+        point(app, at);
+      }
+    });
+    listen('pointerup', (event) => {
+      const wasClick = drag.current !== null && drag.current.wandered <= clickSlack;
+      endDrag(element, drag);
+      if (wasClick && event.button === 0) selectTarget(app, targetAt(app, pointOf(event)));
+    });
+    listen('pointercancel', () => endDrag(element, drag));
+    listen('pointerleave', () => {
+      app.store.setState({ pointer: null });
+      hoverTarget(app, null);
+    });
+    listen('keydown', (event) => {
+      const [x, y] = arrowSteps[event.key] ?? [0, 0];
+      if ((x === 0 && y === 0) || event.ctrlKey || event.metaKey || event.altKey) return;
+      event.preventDefault();
+      app.store.setState(({ viewport, canvasSize }) => ({
+        viewport: panned(viewport, x * canvasSize.width, y * canvasSize.height),
+      }));
+    });
+    return () => stop.abort();
+  }, [app, frame]);
+}
+
+interface Drag {
+  last: ScreenPoint;
+  wandered: number;
+}
+
+/** Shares of the canvas that the picture moves by: the arrow shows what comes into view. */
+const arrowSteps: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [0.1, 0],
+  ArrowRight: [-0.1, 0],
+  ArrowUp: [0, 0.1],
+  ArrowDown: [0, -0.1],
+};
+
+/** Wheels count pixels, lines or pages (UI Events, deltaMode). A notch of a wheel zooms by about a fifth; a pinch on a trackpad sends small steps with Ctrl and counts for more. */
+function wheelFactor(event: WheelEvent): number {
+  const perStep = [1, 18, 400][event.deltaMode] ?? 1;
+  const pixels = event.deltaY * perStep;
+  return Math.exp(-Math.max(-300, Math.min(300, pixels)) * (event.ctrlKey ? 0.01 : 0.0018));
+}
+
+function dragTo(app: App, drag: Drag, at: ScreenPoint): void {
+  const [byX, byY] = [at.x - drag.last.x, at.y - drag.last.y];
+  drag.wandered += Math.hypot(byX, byY);
+  drag.last = at;
+  if (drag.wandered <= clickSlack) return;
+  app.store.setState(({ viewport }) => ({ viewport: panned(viewport, byX, byY) }));
+}
+
+function endDrag(element: HTMLElement, drag: { current: Drag | null }): void {
+  drag.current = null;
+  delete element.dataset['dragging'];
+}
+
+function point(app: App, at: ScreenPoint): void {
+  const { viewport, canvasSize } = app.store.getState();
+  app.store.setState({ pointer: toDrawing(viewport, canvasSize, at) });
+  hoverTarget(app, targetAt(app, at));
+}
+
+function targetAt(app: App, at: ScreenPoint) {
+  const { made, viewport, canvasSize, selected, hovered, hidden } = app.store.getState();
+  if (!made) return null;
+  const kept = new Set(
+    [selected, hovered].flatMap((target) => (target?.kind === 'finding' ? [target.key] : [])),
+  );
+  const marks = hidden.includes('findings')
+    ? []
+    : layoutMarks(made.plan.findings, viewport, canvasSize, kept);
+  return hitTest(made.plan, marks, viewport, canvasSize, at);
+}

@@ -1,0 +1,27 @@
+import { Dialog } from 'radix-ui';
+import type { ReactNode } from 'react';
+
+export interface DialogFrameProps {
+  readonly title: string;
+  readonly children: ReactNode;
+  readonly onClose: () => void;
+}
+
+/**
+ * A dialog over a veil. The veil is our own: the library's locks scrolling by writing a style element, which the
+ * content security policy refuses, and this window does not scroll.
+ */
+export function DialogFrame({ title, children, onClose }: DialogFrameProps) {
+  return (
+    <Dialog.Root open onOpenChange={(open) => (open ? undefined : onClose())}>
+      <Dialog.Portal>
+        <div className="veil">
+          <Dialog.Content className="dialog" aria-describedby={undefined}>
+            <Dialog.Title className="dialog-title">{title}</Dialog.Title>
+            {children}
+          </Dialog.Content>
+        </div>
+      </Dialog.Portal>
+    </Dialog.Root>
+  );
+}

@@ -1,0 +1,77 @@
+import { done, failed, type Result } from '../../core/problem';
+import { formatLength, mmPerInch, parseLength, type DisplayUnit } from '../../core/units';
+import { useAppState } from '../state/use-app';
+import { ValueInput } from './value-input';
+
+export interface LengthInputProps {
+  readonly label: string;
+  /** mm. */
+  readonly value: number;
+  readonly onCommit: (mm: number, turning: boolean) => void;
+  readonly mayBeZero?: boolean;
+  /** Lets the field take percentages of this stock thickness, mm. */
+  readonly thickness?: number;
+  readonly className?: string;
+}
+
+/** A length in the unit on display; typing may use any unit. */
+export function LengthInput({
+  label,
+  value,
+  onCommit,
+  mayBeZero = false,
+  thickness,
+  ...rest
+}: LengthInputProps) {
+  const unit = useAppState((state) => state.unit);
+  return (
+    <ValueInput
+      {...rest}
+      label={label}
+      text={formatLength(value, unit)}
+      read={(text) =>
+        readLength(text, label, mayBeZero, thickness === undefined ? { unit } : { unit, thickness })
+      }
+      onCommit={onCommit}
+      stepped={(direction) => steppedLength(value, direction, unit, mayBeZero)}
+    />
+  );
+}
+
+/** A length that makes sense in a job: more than zero, or at least zero. */
+export function readLength(
+  text: string,
+  label: string,
+  mayBeZero: boolean,
+  reading: Parameters<typeof parseLength>[1],
+): Result<number> {
+  const length = parseLength(text, reading);
+  if (!length.ok) return length;
+  if (length.value > 0 || (mayBeZero && length.value === 0)) return done(length.value);
+  return failed(
+    'length-out-of-range',
+    `${label} can't be ${text.trim()}`,
+    '',
+    mayBeZero ? 'Type zero or more.' : 'Type more than zero.',
+  );
+}
+
+/**
+ * One step of the second digit in the unit on display: 0.25 → 0.26 mm, 1.5 → 1.6 mm. Null where the step would leave
+ * the range.
+ */
+export function steppedLength(
+  mm: number,
+  direction: 1 | -1,
+  unit: DisplayUnit,
+  mayBeZero: boolean,
+): number | null {
+  const perUnit = unit === 'inch' ? mmPerInch : 1;
+  const shown = mm / perUnit;
+  const digit = shown > 0 ? Math.floor(Math.log10(shown)) - 1 : -3;
+  const step = 10 ** Math.max(digit, unit === 'inch' ? -5 : -4);
+  // Counted in whole steps: 0.1 + 0.2 is not what a person turns to.
+  const next = (Math.round(shown / step) + direction) * step;
+  const clean = Number(next.toPrecision(10));
+  return clean > 0 || (mayBeZero && clean === 0) ? clean * perUnit : null;
+}

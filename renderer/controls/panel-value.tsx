@@ -1,0 +1,39 @@
+import { X } from 'lucide-react';
+import { Popover } from 'radix-ui';
+import type { ReactNode } from 'react';
+
+export interface PanelValueProps {
+  readonly label: string;
+  /** What the closed control reads. */
+  readonly text: string;
+  readonly title: string;
+  readonly children: ReactNode;
+}
+
+/** Words of the job line that open a small panel. */
+export function PanelValue({ label, text, title, children }: PanelValueProps) {
+  return (
+    <Popover.Root>
+      <Popover.Trigger className="value value-panel" aria-label={`${label}: ${text}`}>
+        {text}
+      </Popover.Trigger>
+      <Popover.Portal>
+        <Popover.Content
+          className="panel"
+          align="start"
+          sideOffset={6}
+          collisionPadding={12}
+          aria-label={title}
+        >
+          <header className="panel-head">
+            <h2>{title}</h2>
+            <Popover.Close className="icon-button" aria-label="Close">
+              <X aria-hidden="true" />
+            </Popover.Close>
+          </header>
+          {children}
+        </Popover.Content>
+      </Popover.Portal>
+    </Popover.Root>
+  );
+}

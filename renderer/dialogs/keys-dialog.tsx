@@ -1,0 +1,41 @@
+import { DialogFrame } from '../controls/dialog-frame';
+import { commandList } from '../state/commands/command-list';
+import { isMacPage, shortcutText } from '../state/key-map';
+import { useApp, useAppState } from '../state/use-app';
+
+/** Every command with its keys, and what the mouse does. */
+export function KeysDialog() {
+  const { store } = useApp();
+  const state = useAppState((whole) => whole);
+  const isMac = isMacPage(window);
+  return (
+    <DialogFrame title="Keys" onClose={() => store.setState({ dialog: null })}>
+      <dl className="keys">
+        {commandList
+          .filter(({ shortcuts }) => shortcuts.length > 0)
+          .map((command) => (
+            <div key={command.id}>
+              <dt>{command.label(state)}</dt>
+              <dd>
+                {command.shortcuts.map((shortcut) => (
+                  <kbd key={shortcut}>{shortcutText(shortcut, isMac)}</kbd>
+                ))}
+              </dd>
+            </div>
+          ))}
+        {pointerWays.map(([what, how]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{how}</dd>
+          </div>
+        ))}
+      </dl>
+    </DialogFrame>
+  );
+}
+
+const pointerWays = [
+  ['Zoom about the pointer', 'wheel or pinch'],
+  ['Move the picture', 'drag, or arrow keys on the picture'],
+  ['Turn a value', 'arrow up and down in its field'],
+] as const;

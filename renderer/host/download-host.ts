@@ -1,0 +1,34 @@
+import type { HostApi } from '../../electron/contract/host-api';
+import { chooseFile } from './choose-file';
+
+/** The host of a page with no program behind it: files leave as downloads, one after the other. */
+export function downloadHost(page: Window): HostApi {
+  return {
+    kind: 'local window',
+    openedAtStart: () => Promise.resolve(null),
+    chooseFile: async () => {
+      const file = await chooseFile(page);
+      return file && { ok: true, value: file };
+    },
+    saveJob: ({ suggestedName, text }) => {
+      download(page, suggestedName, text);
+      return Promise.resolve({ ok: true, value: { token: suggestedName, name: suggestedName } });
+    },
+    exportFiles: ({ files }) => {
+      for (const file of files) download(page, file.name, file.text);
+      return Promise.resolve({
+        ok: true,
+        value: { folder: 'the folder for downloads', names: files.map((file) => file.name) },
+      });
+    },
+  };
+}
+
+function download(page: Window, name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/octet-stream' }));
+  const link = page.document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}

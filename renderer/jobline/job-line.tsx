@@ -1,0 +1,21 @@
+import { jobOf } from '../state/app-state';
+import { useAppState } from '../state/use-app';
+import { DrawingSentence } from './drawing-sentence';
+import { MainSentence } from './main-sentence';
+import { ThreadSentence } from './thread-sentence';
+
+/** The whole job in words, every value editable in place. */
+export function JobLine() {
+  const job = useAppState(jobOf);
+  if (!job) return null;
+  return (
+    <section className="job-line" aria-label="Job line">
+      <p className="job-main">
+        <MainSentence job={job} />
+      </p>
+      <p className="job-more">
+        <ThreadSentence job={job} /> <DrawingSentence job={job} />
+      </p>
+    </section>
+  );
+}

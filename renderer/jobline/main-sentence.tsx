@@ -1,0 +1,98 @@
+import type { Job } from '../../core/job';
+import type { Plan } from '../../core/plan';
+import { Choice } from '../controls/choice';
+import { LengthInput } from '../controls/length-input';
+import { PanelValue } from '../controls/panel-value';
+import { ContoursPanel } from '../panels/contours-panel';
+import { PassesPanel } from '../panels/passes-panel';
+import { setPass } from '../state/edits/set-pass';
+import { setPunchCorners } from '../state/edits/set-punch-corners';
+import { setThickness } from '../state/edits/set-thickness';
+import { setWire } from '../state/edits/set-wire';
+import { editJob } from '../state/job-edit';
+import { passesInWords } from '../state/pass-name';
+import { useApp, useAppState } from '../state/use-app';
+import { ClearanceValue } from './clearance-value';
+import { MaterialValue } from './material-value';
+
+/** "Blank from 1.5 mm half-hard cold-rolled steel, 0.09 mm clearance per side …; cut with 0.25 mm wire, …" */
+export function MainSentence({ job }: { job: Job }) {
+  const app = useApp();
+  const plan = useAppState((state) => state.made?.plan ?? null);
+  const uses = usesOf(plan);
+  const lastPass = job.passes.length - 1;
+  return (
+    <>
+      <PanelValue label="Contours" text={verbs[uses]} title="What each contour is for">
+        <ContoursPanel />
+      </PanelValue>{' '}
+      from{' '}
+      <LengthInput
+        label="Stock thickness"
+        value={job.stock.thickness}
+        onCommit={(mm, turning) => editJob(app, setThickness, mm, turning)}
+      />{' '}
+      <span className="glued">
+        <MaterialValue job={job} />,
+      </span>{' '}
+      <ClearanceValue job={job} />
+      {takenFrom[uses]}, punch corners{' '}
+      <span className="glued">
+        <Choice
+          label="Punch corners"
+          value={job.punchCorners}
+          options={[
+            { value: 'as drawn', name: 'as drawn' },
+            { value: 'match the die', name: 'rounded to match the die' },
+          ]}
+          onChoose={(corners) => editJob(app, setPunchCorners, corners)}
+        />
+        ;
+      </span>{' '}
+      cut with{' '}
+      <LengthInput
+        label="Wire diameter"
+        value={job.wire.diameter}
+        onCommit={(mm, turning) => editJob(app, setWire, mm, turning)}
+      />{' '}
+      wire,{' '}
+      <LengthInput
+        label="Spark gap of the last pass"
+        value={job.passes[lastPass]?.sparkGap ?? 0}
+        mayBeZero
+        onCommit={(sparkGap, turning) =>
+          editJob(app, setPass, { pass: lastPass, change: { sparkGap } }, turning)
+        }
+      />{' '}
+      spark gap,{' '}
+      <span className="glued">
+        <PanelValue label="Passes" text={passesInWords(job.passes.length)} title="Passes">
+          <PassesPanel job={job} />
+        </PanelValue>
+        .
+      </span>
+    </>
+  );
+}
+
+type Uses = 'none' | 'blank' | 'pierce' | 'both';
+
+const verbs: Readonly<Record<Uses, string>> = {
+  none: 'Cut',
+  blank: 'Blank',
+  pierce: 'Pierce',
+  both: 'Blank and pierce',
+};
+
+const takenFrom: Readonly<Record<Uses, string>> = {
+  none: '',
+  blank: ' taken from the punch',
+  pierce: ' taken from the die',
+  both: ' taken from the punch and, where it pierces, from the die',
+};
+
+function usesOf(plan: Plan | null): Uses {
+  const uses = new Set(plan?.pairs.map(({ use }) => use));
+  if (uses.size === 2) return 'both';
+  return uses.has('blank') ? 'blank' : uses.has('pierce') ? 'pierce' : 'none';
+}

@@ -1,0 +1,39 @@
+import './style/tokens.css';
+import './style/base.css';
+import './style/bar.css';
+import './style/job-line.css';
+import './style/canvas.css';
+import './style/review.css';
+import './style/overlays.css';
+import { createRoot } from 'react-dom/client';
+import { invariant } from '../core/problem';
+import { Window } from './app';
+import { pickHost } from './host/host';
+import { isChanged } from './state/app-state';
+import { createApp } from './state/app-store';
+import { keepPlanCurrent } from './state/keep-plan-current';
+import { keepThemeCurrent } from './state/keep-theme-current';
+import { openFile } from './state/open-file';
+import { AppContext } from './state/use-app';
+import { CoreClient } from './worker/core-client';
+import { startWorker } from './worker/start-worker';
+
+const app = createApp(pickHost(window), new CoreClient(startWorker));
+keepThemeCurrent(app, window);
+keepPlanCurrent(app);
+
+window.addEventListener('beforeunload', (event) => {
+  if (isChanged(app.store.getState())) event.preventDefault();
+});
+
+const place = document.getElementById('window');
+invariant(place, 'the page has no place for the window');
+createRoot(place).render(
+  <AppContext value={app}>
+    <Window />
+  </AppContext>,
+);
+
+const opened = await app.host.openedAtStart();
+if (opened?.ok) openFile(app, opened.value);
+else if (opened) app.store.setState({ trouble: opened.problem });

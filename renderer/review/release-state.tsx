@@ -1,0 +1,41 @@
+import { CircleCheck, CircleDashed } from 'lucide-react';
+import { jobOf } from '../state/app-state';
+import { isOpen } from '../state/open-finding';
+import { useAppState } from '../state/use-app';
+
+/** How far the job is from its release, in one line and one bar. */
+export function ReleaseState() {
+  const made = useAppState((state) => state.made);
+  const job = useAppState(jobOf);
+  const problem = useAppState((state) => state.problem);
+  if (!made || !job || problem) return null;
+  const weighty = made.plan.findings.filter(({ weight }) => weight !== 'note');
+  const left = weighty.filter((finding) => isOpen(finding, job)).length;
+  const proofsFailed = made.plan.pairs
+    .flatMap(({ die, punch }) => [die, punch])
+    .filter(({ proof }) => !proof.passed).length;
+  return (
+    <div className="release" data-released={made.plan.released}>
+      <p>
+        {made.plan.released ? <CircleCheck aria-hidden="true" /> : <CircleDashed aria-hidden="true" />}
+        {made.plan.released
+          ? 'Released: programs are written without the DRAFT mark.'
+          : words(left, proofsFailed)}
+      </p>
+      {weighty.length > 0 && (
+        <progress
+          value={weighty.length - left}
+          max={weighty.length}
+          aria-label={`${weighty.length - left} of ${weighty.length} settled`}
+        />
+      )}
+    </div>
+  );
+}
+
+function words(left: number, proofsFailed: number): string {
+  const parts = [];
+  if (left > 0) parts.push(`${left} to settle before release`);
+  if (proofsFailed > 0) parts.push(`${proofsFailed} ${proofsFailed === 1 ? 'proof' : 'proofs'} failed`);
+  return parts.length > 0 ? parts.join(', ') : 'Not released yet';
+}

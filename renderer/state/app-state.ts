@@ -1,0 +1,97 @@
+import type { DrawingSize } from '../../core/drawing/drawing';
+import type { Job } from '../../core/job';
+import type { Plan } from '../../core/plan';
+import type { Problem } from '../../core/problem';
+import type { DisplayUnit } from '../../core/units';
+import type { HostFile } from '../../electron/contract/host-api';
+import type { History } from './history';
+import type { DrawingPoint, Size, Viewport } from './viewport';
+
+/** What a person points at or has picked: a finding or a member, on the canvas or in the review list alike. */
+export type Target =
+  { readonly kind: 'finding'; readonly key: string } | { readonly kind: 'member'; readonly id: string };
+
+export const sameTarget = (a: Target | null, b: Target | null): boolean =>
+  a === b ||
+  (a?.kind === 'finding' && b?.kind === 'finding' && a.key === b.key) ||
+  (a?.kind === 'member' && b?.kind === 'member' && a.id === b.id);
+
+/** What the picture is made of; each can be switched off in the legend. */
+export const pictureParts = ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'] as const;
+export type PicturePart = (typeof pictureParts)[number];
+
+export type ThemeChoice = 'system' | 'light' | 'dark';
+export type DialogName = 'about' | 'keys';
+
+/** A plan with the job that it was made from. */
+export interface MadePlan {
+  readonly job: Job;
+  readonly plan: Plan;
+}
+
+/** Everything the window shows. Derived geometry lives in `made` only, and is never edited. */
+export interface AppState {
+  readonly history: History<Job> | null;
+  /** Where the job was opened from or saved to, and the job as it is there. */
+  readonly file: { readonly token: string | null; readonly saved: Job | null };
+  readonly made: MadePlan | null;
+  /** Why the present job has no plan; null while it has one or none was asked for. */
+  readonly problem: Problem | null;
+  /** A failed action (open, save, export) that leaves the job as it was. */
+  readonly trouble: Problem | null;
+  /** Set while a plan is being made. */
+  readonly progress: { readonly step: string; readonly fraction: number } | null;
+  /** The drawing's size where its unit must be asked for. */
+  readonly unitQuestion: DrawingSize | null;
+  /** A file that waits for the answer whether unsaved changes may go. */
+  readonly waiting: HostFile | null;
+  /** What was done last, for the status line. */
+  readonly said: string;
+  readonly selected: Target | null;
+  readonly hovered: Target | null;
+  readonly viewport: Viewport;
+  readonly canvasSize: Size;
+  /** The picture is to be fitted as soon as there is one. */
+  readonly fitPending: boolean;
+  readonly pointer: DrawingPoint | null;
+  readonly hidden: readonly PicturePart[];
+  readonly unit: DisplayUnit;
+  readonly theme: ThemeChoice;
+  /** What the choice comes to now. */
+  readonly shownTheme: 'light' | 'dark';
+  readonly dialog: DialogName | null;
+  /** The review list shows settled findings and notes too. */
+  readonly showAll: boolean;
+}
+
+export const emptyState: AppState = {
+  history: null,
+  file: { token: null, saved: null },
+  made: null,
+  problem: null,
+  trouble: null,
+  progress: null,
+  unitQuestion: null,
+  waiting: null,
+  said: '',
+  selected: null,
+  hovered: null,
+  viewport: { centre: { x: 0, y: 0 }, scale: 10 },
+  canvasSize: { width: 800, height: 600 },
+  fitPending: false,
+  pointer: null,
+  hidden: [],
+  unit: 'mm',
+  theme: 'system',
+  shownTheme: 'light',
+  dialog: null,
+  showAll: true,
+};
+
+export const jobOf = (state: AppState): Job | null => state.history?.present ?? null;
+
+/** Whether the job differs from what is on disk. */
+export const isChanged = (state: AppState): boolean => {
+  const job = jobOf(state);
+  return job !== null && job !== state.file.saved;
+};

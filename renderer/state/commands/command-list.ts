@@ -1,0 +1,34 @@
+import type { Command } from '../command';
+import { clearSelectionCommand } from './clear-selection';
+import { exportFilesCommand } from './export-files';
+import { fitViewCommand } from './fit-view';
+import { openFileCommand } from './open-file';
+import { redoCommand } from './redo';
+import { saveJobCommand } from './save-job';
+import { saveJobAsCommand } from './save-job-as';
+import { showAboutCommand, showKeysCommand } from './show-dialog';
+import { nextFindingCommand, previousFindingCommand } from './step-findings';
+import { switchThemeCommand } from './switch-theme';
+import { switchUnitCommand } from './switch-unit';
+import { undoCommand } from './undo';
+import { zoomInCommand, zoomOutCommand } from './zoom';
+
+/** Every command, in menu order: menu, toolbar and key map are made from this list. */
+export const commandList: readonly Command[] = [
+  openFileCommand,
+  saveJobCommand,
+  saveJobAsCommand,
+  exportFilesCommand,
+  undoCommand,
+  redoCommand,
+  fitViewCommand,
+  zoomInCommand,
+  zoomOutCommand,
+  switchUnitCommand,
+  switchThemeCommand,
+  nextFindingCommand,
+  previousFindingCommand,
+  clearSelectionCommand,
+  showKeysCommand,
+  showAboutCommand,
+];

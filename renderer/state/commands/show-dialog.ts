@@ -1,0 +1,22 @@
+import { Info, Keyboard } from 'lucide-react';
+import type { Command } from '../command';
+
+export const showKeysCommand: Command = {
+  id: 'keys',
+  group: 'Help',
+  label: () => 'Keys',
+  shortcuts: ['?'],
+  icon: Keyboard,
+  enabled: () => true,
+  run: ({ store }) => store.setState({ dialog: 'keys' }),
+};
+
+export const showAboutCommand: Command = {
+  id: 'about',
+  group: 'Help',
+  label: () => 'About Diewright and cautions',
+  shortcuts: [],
+  icon: Info,
+  enabled: () => true,
+  run: ({ store }) => store.setState({ dialog: 'about' }),
+};

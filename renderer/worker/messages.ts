@@ -1,0 +1,24 @@
+import type { DrawingSize } from '../../core/drawing/drawing';
+import type { Job } from '../../core/job';
+import type { OutputFile } from '../../core/output/output-file';
+import type { Plan } from '../../core/plan';
+import type { Result } from '../../core/problem';
+
+export type ReportProgress = (step: string, fraction: number) => void;
+
+/** What the worker answers; the pipeline itself on one side, promises of the same on the other. */
+export interface CoreWorkerApi {
+  plan(job: Job, progress: ReportProgress): Result<Plan>;
+  files(job: Job): Result<readonly OutputFile[]>;
+  drawingSize(job: Job): Result<DrawingSize>;
+}
+
+/** A running worker as the client sees it. */
+export interface CoreConnection {
+  plan(job: Job, progress: ReportProgress): Promise<Result<Plan>>;
+  files(job: Job): Promise<Result<readonly OutputFile[]>>;
+  drawingSize(job: Job): Promise<Result<DrawingSize>>;
+  /** Resolves, with what is known of the cause, when the worker has died by itself; never otherwise. */
+  readonly died: Promise<string>;
+  end(): void;
+}
