@@ -58,6 +58,8 @@ export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
   return done({ statedUnit, pieces, unused: unused.list(), damage, box: piecesBox(pieces) });
 }
 
+export { outlineOf } from './outline-of';
+
 /** What a person needs to tell mm from inch: the stated unit and the extent in drawing units (0 × 0 without curves). */
 export function drawingSize(raw: RawDrawing): DrawingSize {
   const { minX, minY, maxX, maxY } = raw.box;

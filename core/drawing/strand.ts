@@ -32,11 +32,10 @@ export function strandOfPiece(piece: Piece, factor: number): Strand {
   let zeroLength = 0;
   let end: Point | null = null;
   const add = (from: Vertex, to: Point): void => {
-    const start = vertices.length === 0 || !end ? from : { ...end, bulge: from.bulge };
+    // The next segment starts where the last one with a length ended.
+    const start = end ? { ...end, bulge: from.bulge } : from;
     if (segmentLength(start, { ...to, bulge: 0 }) <= tolerance.zeroLength) {
       zeroLength++;
-      // The next segment starts where the last one ended.
-      end ??= { x: from.x, y: from.y };
       return;
     }
     vertices.push(start);

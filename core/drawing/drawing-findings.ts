@@ -1,0 +1,180 @@
+import type { Cure, Finding, FindingCode, FindingNumber, FindingWeight, Place } from '../finding';
+import type { Point } from '../geometry/contour';
+import { contourBox } from '../geometry/contour-measures';
+import type { Crossing } from './crossing-contours';
+import type { DrawingContour, Unused } from './drawing';
+import type { OpenPlace } from './open-places';
+import type { Damage } from './raw-drawing';
+import type { Gap } from './ring';
+import { sayLength } from './say-length';
+
+/** Damage in the file: what was mended, and what a person should look at. */
+export const damageFindings = (damage: readonly Damage[]): readonly Finding[] =>
+  damage.map(({ weight, say }) =>
+    finding('drawing-mended', weight, weight === 'note' ? 'File mended' : 'File may be incomplete', say, {}),
+  );
+
+/** One note that sums up what is not part of the outline; none where all is. */
+export function unusedFindings(unused: readonly Unused[]): readonly Finding[] {
+  if (unused.length === 0) return [];
+  const total = unused.reduce((sum, { count }) => sum + count, 0);
+  const rows = unused.map(
+    ({ layer, kind, reason, count }) => `${count} ${kind} on layer ${layer} (${reason})`,
+  );
+  const shown = rows.slice(0, mostRows).join('; ');
+  const rest =
+    rows.length > mostRows ? `; and ${rows.length - mostRows} more rows in the list of unused entities` : '';
+  const are = total === 1 ? 'entity is' : 'entities are';
+  const message = `${total} ${are} not part of the outline: ${shown}${rest}.`;
+  return [
+    finding('drawing-not-used', 'note', 'Not part of the outline', message, {
+      numbers: [count('Entities', total)],
+    }),
+  ];
+}
+
+const mostRows = 8;
+
+/** One finding for each place where the outline does not close. */
+export const openFindings = (places: readonly OpenPlace[], gapTolerance: number): readonly Finding[] =>
+  places.map(({ at, layer, pieces, runs, gap, isBranch }) => {
+    const what =
+      runs > 1
+        ? `${runs} open runs of ${pieces} pieces`
+        : `${pieces === 1 ? 'A piece' : `A run of ${pieces} pieces`}`;
+    const verb = runs > 1 ? 'do' : 'does';
+    const hangs = isBranch ? ' It branches off a closed contour.' : '';
+    const nearest =
+      gap === null
+        ? 'No other open end is near.'
+        : `The nearest open end is ${sayLength(gap)} away; the gap tolerance is ${sayLength(gapTolerance)}.`;
+    const cures: Cure[] = [
+      { kind: 'other', say: 'Close it in the drawing, or accept that it is no edge of the part.' },
+    ];
+    if (gap !== null)
+      cures.unshift({
+        kind: 'other',
+        say: `Raise the gap tolerance above ${sayLength(gap)}, if the two ends belong together.`,
+      });
+    return finding(
+      'contour-open',
+      'decide',
+      isBranch ? 'Branch off a contour' : 'Open contour',
+      `${what} on layer ${layer} ${verb} not close.${hangs} ${nearest}`,
+      {
+        place: placeAt(at, Math.max(gap ?? 0, smallestReach)),
+        numbers: [count('Pieces', pieces), ...(gap === null ? [] : [length('Gap', gap)])],
+        cures,
+      },
+    );
+  });
+
+/** One note for each contour in which gaps were closed, at the largest of them. */
+export function gapFinding(contour: DrawingContour, gaps: readonly Gap[]): readonly Finding[] {
+  const [largest] = [...gaps].sort((a, b) => b.size - a.size || a.at.x - b.at.x || a.at.y - b.at.y);
+  if (!largest) return [];
+  const many = gaps.length === 1 ? 'A gap' : `${gaps.length} gaps`;
+  const size =
+    gaps.length === 1 ? `of ${sayLength(largest.size)} was` : `of up to ${sayLength(largest.size)} were`;
+  const message = `${many} ${size} closed in contour ${contour.id}: both ends moved to the middle between them.`;
+  return [
+    finding('gap-closed', 'note', gaps.length === 1 ? 'Gap closed' : 'Gaps closed', message, {
+      place: placeAt(largest.at, smallestReach),
+      contourId: contour.id,
+      numbers: [count('Gaps', gaps.length), length('Largest gap', largest.size)],
+    }),
+  ];
+}
+
+/** One note for each contour with splines or ellipses in it. */
+export function fitFinding(contour: DrawingContour): readonly Finding[] {
+  const { minX, minY, maxX, maxY } = contourBox(contour.contour);
+  const message =
+    `The splines and ellipses of contour ${contour.id} became arcs that run tangent into one another; ` +
+    `the largest error is ${sayLength(contour.fitError)}.`;
+  return [
+    finding('curve-fitted', 'note', 'Curves became arcs', message, {
+      place: { x: (minX + maxX) / 2, y: (minY + maxY) / 2, reach: Math.max(maxX - minX, maxY - minY) / 2 },
+      contourId: contour.id,
+      numbers: [length('Largest error', contour.fitError)],
+    }),
+  ];
+}
+
+/** One stop for each pair of contours that meet, at the first place where they do. */
+export function crossingFindings(
+  crossings: readonly Crossing[],
+  contours: readonly DrawingContour[],
+): readonly Finding[] {
+  return crossings.flatMap(({ first, second, places }) => {
+    const [a, b] = [contours[first], contours[second]];
+    const [at] = places;
+    if (!a || !b || !at) return [];
+    const whom =
+      first === second
+        ? `Contour ${a.id} crosses or touches itself`
+        : `Contours ${a.id} and ${b.id} cross or touch`;
+    const often = places.length === 1 ? '' : ` at ${places.length} places, the first`;
+    const message = `${whom}${often} at x ${at.x.toFixed(3)}, y ${at.y.toFixed(3)} mm: inside and outside cannot be told apart there.`;
+    return [
+      finding(
+        'contours-cross',
+        'stop',
+        first === second ? 'Contour crosses itself' : 'Contours cross',
+        message,
+        {
+          place: placeAt(at, smallestReach),
+          contourId: a.id,
+          numbers: [count('Places', places.length)],
+          cures: [
+            { kind: 'other', say: 'Correct the outline in the drawing, or leave one of the contours out.' },
+          ],
+        },
+      ),
+    ];
+  });
+}
+
+/** Half width to zoom to around a point, mm: the joint and its neighbours. */
+const smallestReach = 1;
+
+const placeAt = ({ x, y }: Point, reach: number): Place => ({ x, y, reach });
+const count = (label: string, value: number): FindingNumber => ({ label, value, kind: 'count' });
+const length = (label: string, value: number): FindingNumber => ({ label, value, kind: 'length' });
+
+interface Details {
+  readonly place?: Place;
+  readonly contourId?: string;
+  readonly numbers?: readonly FindingNumber[];
+  readonly cures?: readonly Cure[];
+}
+
+/**
+ * A finding with its key: code, contour, place to a hundredth of a mm and numbers to a tenth of a µm. A finding
+ * without a place is told apart by its words.
+ */
+function finding(
+  code: FindingCode,
+  weight: FindingWeight,
+  title: string,
+  message: string,
+  { place, contourId, numbers = [], cures = [] }: Details,
+): Finding {
+  const at = place ? `${fixed(place.x, 2)},${fixed(place.y, 2)}` : message;
+  const key = [code, contourId ?? '', at, ...numbers.map(({ value }) => fixed(value, 4))].join('|');
+  return {
+    key,
+    code,
+    weight,
+    title,
+    message,
+    place: place ?? null,
+    contourId: contourId ?? null,
+    memberId: null,
+    numbers,
+    cures,
+  };
+}
+
+/** Without the sign that rounding leaves on a zero. */
+const fixed = (value: number, digits: number): string => value.toFixed(digits).replace(/^-(0\.?0*)$/, '$1');

@@ -1,0 +1,59 @@
+import type { Chain, Point, Vertex } from '../geometry/contour';
+import type { Strand } from './strand';
+
+/**
+ * Of the ends that meet at each junction the pair that runs on with the least change of direction, for the junctions
+ * where this is plainest (all within a degree of the smoothest): what is decided there often settles the others.
+ * End 2i is the start of strand i, 2i + 1 its end.
+ */
+export function smoothPairs(
+  strands: readonly Strand[],
+  junctions: readonly (readonly number[])[],
+): readonly (readonly [number, number])[] {
+  const best = junctions.map((ends) => smoothestPair(strands, ends));
+  const least = Math.min(...best.map(({ deflection }) => deflection));
+  return best.filter(({ deflection }) => deflection <= least + oneDegree).map(({ pair }) => pair);
+}
+
+const oneDegree = Math.PI / 180;
+
+function smoothestPair(
+  strands: readonly Strand[],
+  ends: readonly number[],
+): { pair: readonly [number, number]; deflection: number } {
+  const ways = ends.map((end) => wayOut(strands, end));
+  let best: { pair: readonly [number, number]; deflection: number } = { pair: [0, 0], deflection: Infinity };
+  for (let i = 0; i < ends.length; i++) {
+    for (let j = i + 1; j < ends.length; j++) {
+      const [a, b] = [ways[i] as Point, ways[j] as Point];
+      const between = Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+      const deflection = Math.PI - between;
+      // A hair's breadth of rounding must not decide between equals: the first pair stays.
+      if (deflection < best.deflection - 2 ** -30)
+        best = { pair: [ends[i] as number, ends[j] as number], deflection };
+    }
+  }
+  return best;
+}
+
+/** Direction in which a strand leaves one of its ends. */
+function wayOut(strands: readonly Strand[], end: number): Point {
+  const { chain } = strands[end >> 1] as Strand;
+  return (end & 1) === 0 ? wayAtStart(chain) : wayAtEnd(chain);
+}
+
+function wayAtStart(chain: Chain): Point {
+  const [from, to] = [chain[0] as Vertex, chain[1] as Vertex];
+  // The tangent at the start of an arc lies half its angle to the right of the chord: angle / 2 = 2 atan(bulge).
+  return rotated(to.x - from.x, to.y - from.y, -2 * Math.atan(from.bulge));
+}
+
+function wayAtEnd(chain: Chain): Point {
+  const [from, to] = [chain[chain.length - 2] as Vertex, chain[chain.length - 1] as Vertex];
+  return rotated(from.x - to.x, from.y - to.y, 2 * Math.atan(from.bulge));
+}
+
+const rotated = (x: number, y: number, angle: number): Point => ({
+  x: x * Math.cos(angle) - y * Math.sin(angle),
+  y: x * Math.sin(angle) + y * Math.cos(angle),
+});
