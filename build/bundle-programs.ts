@@ -1,0 +1,39 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+
+/**
+ * CommonJS for all: a sandboxed preload script can be nothing else, and some bundled packages still call require.
+ */
+const programs = {
+  main: 'electron/main/main.ts',
+  preload: 'electron/preload/preload.ts',
+  cli: 'electron/cli/cli.ts',
+  'local-window': 'electron/local-window/local-window.ts',
+};
+
+export type Program = keyof typeof programs;
+
+/** Bundles the programs into NAME.cjs in the folder, each one file that needs no package beside it. */
+export async function bundlePrograms(
+  projectFolder: string,
+  outFolder: string,
+  names: readonly Program[] = Object.keys(programs) as Program[],
+): Promise<void> {
+  for (const name of names) rmSync(join(outFolder, `${name}.cjs`), { force: true });
+  await Promise.all(
+    names.map((name) =>
+      build({
+        entryPoints: [join(projectFolder, programs[name])],
+        outfile: join(outFolder, `${name}.cjs`),
+        bundle: true,
+        platform: 'node',
+        format: 'cjs',
+        target: 'node20',
+        external: ['electron'],
+        legalComments: 'eof',
+        logLevel: 'warning',
+      }),
+    ),
+  );
+}
