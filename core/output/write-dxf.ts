@@ -36,7 +36,7 @@ class Sheet {
   constructor(dxf: DxfWriter, scale: number) {
     this.dxf = dxf;
     this.scale = scale;
-    this.layers = dxfLayers(dxf, scale);
+    this.layers = dxfLayers(dxf);
   }
 
   member(member: Member) {

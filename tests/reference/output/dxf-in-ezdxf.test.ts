@@ -65,10 +65,10 @@ describe.skipIf(missing)('DXF read by ezdxf', () => {
     },
   );
 
-  it('gives die and punch their colours (Okabe and Ito, 2008) and line styles', () => {
+  it('gives die and punch their colours (Okabe and Ito, 2008), and solid lines', () => {
     const { layers } = readWithEzdxf(example('mm').text);
     expect(layers['blank-1-die']).toEqual({ color: 5, rgb: [0x00, 0x72, 0xb2], lineType: 'Continuous' });
-    expect(layers['blank-1-punch']).toEqual({ color: 30, rgb: [0xd5, 0x5e, 0x00], lineType: 'Punch' });
+    expect(layers['blank-1-punch']).toEqual({ color: 30, rgb: [0xd5, 0x5e, 0x00], lineType: 'Continuous' });
   });
 
   it('writes the remainder on a layer of its own', () => {
