@@ -4,7 +4,7 @@ import { windowTest } from './test-browser';
 
 windowTest('the page starts from the local window without an error and under its policy', async () => {
   const { page, troubles } = await openTestWindow();
-  await page.locator('#root > *').first().waitFor();
+  await page.locator('#window > *').first().waitFor();
   expect(new URL(page.url()).search).toBe('');
   expect(await page.evaluate(() => document.cookie)).toBe('');
   expect(await page.evaluate('typeof require')).toBe('undefined');
