@@ -55,7 +55,6 @@ export function drawingText(bytes: Uint8Array): Result<string> {
  * (DXF reference, `$DWGCODEPAGE` and `$ACADVER`). An unknown code page is read as Windows-1252.
  */
 export function decodeName(latin: string, version: string, codePage: string): string {
-  // eslint-disable-next-line no-control-regex -- the question is exactly whether all characters are ASCII
   const plain = /^[\u0000-\u007f]*$/.test(latin)
     ? latin
     : decoderFor(version, codePage).decode(bytesOf(latin));
@@ -63,7 +62,7 @@ export function decodeName(latin: string, version: string, codePage: string): st
     String.fromCharCode(Number.parseInt(hex, 16)),
   );
   // A name holds no line end, however it was written: it would shift every pair after it.
-  // eslint-disable-next-line no-control-regex -- these are the characters in question
+
   return named.replace(/[\u0000-\u001f\u007f-\u009f]/g, ' ').trim();
 }
 

@@ -53,12 +53,7 @@ function indexOf(table: SegmentTable): Flatbush | null {
   const boxes = segmentBoxes(table);
   const index = new Flatbush(table.count);
   for (let i = 0; i < table.count; i++) {
-    index.add(
-      boxes[4 * i] as number,
-      boxes[4 * i + 1] as number,
-      boxes[4 * i + 2] as number,
-      boxes[4 * i + 3] as number,
-    );
+    index.add(boxes[4 * i] as number, boxes[4 * i + 1] as number, boxes[4 * i + 2], boxes[4 * i + 3]);
   }
   index.finish();
   return index;

@@ -90,5 +90,4 @@ function notACode(pairsBefore: number, line: number, found: string) {
   );
 }
 
-// eslint-disable-next-line no-control-regex -- control characters are exactly what must not reach the screen
 const printable = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, '·');
