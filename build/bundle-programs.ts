@@ -31,6 +31,8 @@ export async function bundlePrograms(
         format: 'cjs',
         target: 'node20',
         external: ['electron'],
+        // As in the page: dxf-parser's CommonJS build has other export names than its module.
+        mainFields: ['module', 'main'],
         legalComments: 'eof',
         logLevel: 'warning',
       }),

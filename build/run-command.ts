@@ -4,13 +4,12 @@ import { fileURLToPath } from 'node:url';
 /** The folder of package.json. Scripts run from dist/scripts, two folders below it. */
 export const projectFolder = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Runs a Node program of this project with its output shown; resolves to its exit code (1 where a signal ended it). */
-export function runNode(args: readonly string[], environment: NodeJS.ProcessEnv = {}): Promise<number> {
+/** Runs a Node program with its output shown, in the project's folder or another; resolves to its exit code (1 where a signal ended it). */
+export function runNode(args: readonly string[], folder = projectFolder): Promise<number> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [...args], {
-      cwd: projectFolder,
+      cwd: folder,
       stdio: 'inherit',
-      env: { ...process.env, ...environment },
     });
     child.once('error', reject);
     child.once('exit', (code) => resolve(code ?? 1));

@@ -3,6 +3,10 @@ import { defineConfig } from 'vitest/config';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 
+// Read as a module, as the bundles read it: its CommonJS build has other export names.
+const server = { deps: { inline: ['dxf-parser'] } };
+const resolve = { mainFields: ['module', 'main'] };
+
 // Two projects: everything that runs in Node, and the tests that drive the real window in a browser.
 export default defineConfig({
   root: top,
@@ -10,21 +14,27 @@ export default defineConfig({
     projects: [
       {
         root: top,
+        resolve,
+        ssr: { resolve },
         test: {
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/desktop/**'],
           testTimeout: 60_000,
+          server,
         },
       },
       {
         root: top,
+        resolve,
+        ssr: { resolve },
         test: {
           name: 'desktop',
           include: ['tests/desktop/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          server,
         },
       },
     ],
