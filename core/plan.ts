@@ -67,7 +67,10 @@ export interface Remainder {
 
 /** One threading: a start hole and everything cut from it. */
 export interface Cut {
+  /** Null where no start hole fits. */
   readonly start: StartHole | null;
+  /** Where the waste lies: enclosed by the loop (a die opening, a pocket in a punch) or around it. */
+  readonly waste: 'inside' | 'outside';
   readonly tab: { readonly from: Point; readonly to: Point; readonly length: number } | null;
   readonly passes: readonly PassPath[];
 }
@@ -78,38 +81,36 @@ export interface StartHole {
   readonly diameter: number;
 }
 
-/** The wire's centre path of one pass. */
-export interface PassPath {
+/** The wire's centre path of one pass, and what a compensated program runs along instead. */
+export interface PassPath extends PassRuns {
   /** 0 the rough cut. */
   readonly pass: number;
   /** Distance of the wire's centre from the member's contour, mm. */
   readonly offset: number;
   /** mm/min. */
   readonly feed: number;
-  /** The closed offset contour this pass follows. */
+  /** The closed offset contour this pass follows, in the direction of the job. */
   readonly loop: Contour;
-  /** From the start hole to the loop. */
-  readonly leadIn: Chain;
-  /** Along the loop, all but the tab. */
-  readonly main: Chain;
-  /** From the loop back into the waste. */
-  readonly leadOut: Chain;
-  /** Along the tab, cut after the stop; empty where there is no tab. */
-  readonly tab: Chain;
-  /** What a compensated program runs along; null where only the wire's centre path can be written. */
-  readonly contour: ProgrammedContour | null;
+  /**
+   * The same runs on the member's side, for a control that offsets by itself (G41/G42): offset by the pass's offset
+   * they give the wire's centre path. Null where there is no such contour.
+   */
+  readonly contour: PassRuns | null;
 }
 
-/**
- * A pass as a control that offsets by itself (G41/G42) wants it: the same four runs on the member's side, so that
- * offsetting them by the pass's offset gives the wire's centre path. The lead-in starts and the lead-out ends with
- * the offset off.
- */
-export interface ProgrammedContour {
+/** What one pass cuts: all but the tab, and, after the stop, the tab; null where the piece has none. */
+export interface PassRuns {
+  readonly main: CutRun;
+  readonly tab: CutRun | null;
+}
+
+/** From where the wire waits in the waste to the contour, along it, and back into the waste. */
+export interface CutRun {
   readonly leadIn: Chain;
-  readonly main: Chain;
+  readonly cut: Chain;
   readonly leadOut: Chain;
-  readonly tab: Chain;
+  /** The side of the contour that the wire runs on, seen along this run. */
+  readonly wireSide: 'left' | 'right';
 }
 
 /** The verdict of the independent proof (clipper-lib). */

@@ -1,5 +1,5 @@
 import type { Chain, Contour, Point, Vertex } from './contour';
-import { segmentLength } from './contour-measures';
+import { eachSegment, segmentLength } from './contour-measures';
 import {
   addSegment,
   alongSegment,
@@ -8,7 +8,6 @@ import {
   num,
   pointAlong,
   squaredDistance,
-  tableOfRegion,
 } from './segment-table';
 import { tolerance } from './tolerance';
 
@@ -95,7 +94,12 @@ function withoutPoints(chain: readonly Vertex[]): Chain {
   });
 }
 
-const tableOf = (contour: Contour) => tableOfRegion([contour]);
+/** Every segment, point-like ones too, so that the table's indices are the contour's. */
+function tableOf(contour: Contour) {
+  const table = emptyTable(contour.length);
+  eachSegment(contour, (from, to) => addSegment(table, from.x, from.y, to.x, to.y, from.bulge));
+  return table;
+}
 
 function segmentOf(contour: Contour, segment: number) {
   const from = contour[segment] as Vertex;

@@ -30,6 +30,13 @@ export const tolerance = {
   tangentAngle: 1e-9,
   /** A remainder thinner than this is not reported: a hundredth of the accuracy of the best machine. */
   remainder: 0.00002,
+  /**
+   * A contour for a control that offsets by itself is opened with the offset plus this, so that no inside arc is as
+   * small as the offset itself, which controls refuse: a tenth of the finest accuracy in the trade, above six decimals' rounding.
+   */
+  compensationRoom: 0.0005,
+  /** The as-cut clearance counts as even within this: a fifth of a tenth of a thousandth of an inch. */
+  uneven: 0.0005,
   /** Chord error of the polygons in the independent proof. */
   proofChord: 0.0001,
   /** The proof calls a gouge what goes deeper into the member than this: twice the chord error and the clipper grid. */

@@ -1,8 +1,7 @@
 import type { Chain, Point } from '../geometry/contour';
-import { tolerance } from '../geometry/tolerance';
 import { reversedChain } from '../geometry/contour-measures';
-import type { Cut, Member, PassPath, ProgrammedContour, StartHole } from '../plan';
-import { compensationSide, continues } from './compensation-side';
+import { tolerance } from '../geometry/tolerance';
+import type { Cut, CutRun, Member, PassPath, PassRuns, StartHole } from '../plan';
 import { overlappedRun } from './overlapped-run';
 
 export type ProgramStyle = 'wire centre' | 'compensated';
@@ -20,7 +19,7 @@ export type ProgramStep =
   | { readonly kind: 'move'; readonly to: Point; readonly bulge: number }
   | { readonly kind: 'stop'; readonly say: string };
 
-/** The style in which a member can really be written: compensated needs a contour with leads in every pass. */
+/** The style in which a member can really be written: compensated needs a contour with straight leads in every pass. */
 export function writableStyle(member: Member, wanted: ProgramStyle): ProgramStyle {
   const passes = member.cuts.flatMap((cut) => cut.passes);
   return wanted === 'compensated' && passes.every(canCompensate) ? 'compensated' : 'wire centre';
@@ -33,115 +32,84 @@ export function writableStyle(member: Member, wanted: ProgramStyle): ProgramStyl
  * the offset on may cut into an inside corner.
  */
 export function programSteps(member: Member, style: ProgramStyle): readonly ProgramStep[] {
-  const write = writableStyle(member, style) === 'compensated' ? compensatedCut : wireCentreCut;
-  const cuts = member.cuts.filter((cut) => cut.passes.some((pass) => pass.main.length > 0));
+  const compensated = writableStyle(member, style) === 'compensated';
+  const cuts = member.cuts.filter((cut) => cut.passes.some((pass) => pass.main.cut.length > 0));
   return cuts.flatMap((cut, index) => [
     ...(index > 0 ? [{ kind: 'stop', say: 'cut the wire' } as const] : []),
-    ...write(cut, member.role),
+    ...cutSteps(cut, compensated),
   ]);
-}
-
-function wireCentreCut(cut: Cut): ProgramStep[] {
-  const run = new Run(cut, (pass) => pass.leadIn);
-  for (const pass of cut.passes) {
-    run.startPass(pass, false);
-    for (const chain of [pass.leadIn, pass.main, pass.leadOut]) run.follow(chain);
-  }
-  const tabs = cut.passes.filter((pass) => pass.tab.length > 1);
-  if (tabs.length > 0) run.secure();
-  for (const pass of tabs) {
-    run.startPass(pass, true);
-    run.follow(pass.tab);
-  }
-  return run.steps;
-}
-
-function compensatedCut(cut: Cut, role: Member['role']): ProgramStep[] {
-  const run = new Run(cut, (pass) => pass.contour?.leadIn ?? pass.leadIn);
-  for (const pass of cut.passes) {
-    if (!pass.contour) continue;
-    const { leadIn, leadOut } = pass.contour;
-    const main = overlappedMain(pass.contour, pass.offset);
-    run.startPass(pass, false);
-    run.feedTo(leadIn[0]);
-    run.steps.push(compensate(pass, role, 'main'));
-    for (const chain of [leadIn.slice(0, -1), main, leadOut.slice(0, -1)]) run.follow(chain);
-    run.steps.push({ kind: 'stop compensating' });
-    run.feedTo(leadOut.at(-1));
-  }
-  const tabs = cut.passes.filter((pass) => (pass.contour?.tab.length ?? 0) > 1);
-  if (tabs.length > 0) run.secure();
-  // The leads ended in the waste with the offset off: every pass over the tab starts from there and goes back.
-  const waste = run.at;
-  for (const pass of tabs) {
-    run.startPass(pass, true);
-    run.steps.push(compensate(pass, role, 'tab'));
-    run.follow(pass.contour ? overlappedTab(pass.contour, waste, pass.offset) : []);
-    run.steps.push({ kind: 'stop compensating' });
-    run.feedTo(waste);
-  }
-  return run.steps;
-}
-
-function overlappedMain({ leadIn, main, tab }: ProgrammedContour, offset: number): Chain {
-  const waste = leadIn.at(-2) ?? leadIn[0];
-  if (!waste) return main;
-  const before = tab.length > 1 ? (continues(main, tab) ? tab : reversedChain(tab)) : main;
-  return overlappedRun(main, before, waste, offset);
-}
-
-function overlappedTab({ main, tab }: ProgrammedContour, waste: Point, offset: number): Chain {
-  return overlappedRun(tab, continues(main, tab) ? main : reversedChain(main), waste, offset);
-}
-
-function compensate(pass: PassPath, role: Member['role'], part: 'main' | 'tab'): ProgramStep {
-  const side = compensationSide(pass, role, part);
-  return { kind: 'compensate', side, offsetNumber: offsetNumber(pass) };
 }
 
 /** Entry of the offset table that a pass uses: 1 for the rough cut. */
 export const offsetNumber = (pass: PassPath): number => pass.pass + 1;
 
-/** The offset goes on and off in a straight line: both leads need one, and the first and last piece must not be arcs. */
-function canCompensate(pass: PassPath): boolean {
-  if (pass.main.length === 0) return true;
-  if (!pass.contour) return false;
-  const { leadIn, leadOut } = pass.contour;
-  return (
-    leadIn[1] !== undefined &&
-    leadIn.at(-2)?.bulge === 0 &&
-    leadIn[0]?.bulge === 0 &&
-    leadOut.at(-2)?.bulge === 0
+function cutSteps(cut: Cut, compensated: boolean): readonly ProgramStep[] {
+  const runsOf = (pass: PassPath): PassRuns => (compensated ? pass.contour : null) ?? pass;
+  const first = cut.passes[0];
+  const path = new Path(cut, first ? runsOf(first).main : null);
+  const write = (pass: PassPath, part: 'main' | 'tab') => {
+    const run = runsOf(pass)[part];
+    if (!run || run.cut.length < 2) return;
+    path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tab' });
+    if (compensated) path.offsetRun(run, overlapped(runsOf(pass), run, pass.offset), offsetNumber(pass));
+    else path.run(run);
+  };
+  for (const pass of cut.passes) write(pass, 'main');
+  if (cut.passes.some((pass) => runsOf(pass).tab)) {
+    path.steps.push({ kind: 'stop', say: 'secure the piece before the tab is cut' });
+  }
+  for (const pass of cut.passes) write(pass, 'tab');
+  return path.steps;
+}
+
+/** The run's cut, begun a little earlier along what lies before it: the tab before the main run, and the other way. */
+function overlapped({ main, tab }: PassRuns, run: CutRun, offset: number): Chain {
+  const waste = run.leadIn.at(-2);
+  const neighbour = (run === main ? tab : main) ?? main;
+  const before = [neighbour.cut, reversedChain(neighbour.cut)].find((chain) =>
+    meets(chain.at(-1), run.cut[0]),
   );
+  return waste && before ? overlappedRun(run.cut, before, waste, offset) : run.cut;
+}
+
+/** The offset goes on and off along a straight lead; a control needs it longer than the offset. */
+function canCompensate(pass: PassPath): boolean {
+  if (pass.main.cut.length === 0) return true;
+  if (!pass.contour) return false;
+  const { main, tab } = pass.contour;
+  return [main, ...(tab ? [tab] : [])].every(
+    ({ leadIn, leadOut }) => isLongLine(leadIn.slice(0, 2)) && isLongLine(leadOut.slice(-2)),
+  );
+
+  function isLongLine([from, to]: Chain): boolean {
+    return from !== undefined && to !== undefined && from.bulge === 0 && apart(from, to) > pass.offset;
+  }
 }
 
 /** The steps of one cut as they grow, and where the wire is. */
-class Run {
+class Path {
   readonly steps: ProgramStep[];
-  at: Point;
+  private at: Point;
 
-  constructor(cut: Cut, leadInOf: (pass: PassPath) => Chain) {
-    const first = cut.passes.find((pass) => pass.main.length > 0);
-    const lead = first ? [...leadInOf(first), ...first.main][0] : undefined;
-    const at = cut.start ?? lead ?? { x: 0, y: 0 };
+  constructor({ start }: Cut, first: CutRun | null) {
+    const at = start ?? first?.leadIn[0] ?? first?.cut[0] ?? { x: 0, y: 0 };
     this.at = { x: at.x, y: at.y };
-    this.steps = [{ kind: 'thread', at: this.at, hole: cut.start }];
+    this.steps = [{ kind: 'thread', at: this.at, hole: start }];
   }
 
-  startPass(pass: PassPath, onTab: boolean) {
-    this.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab });
+  run({ leadIn, cut, leadOut }: CutRun) {
+    for (const chain of [leadIn, cut, leadOut]) this.follow(chain);
   }
 
-  secure() {
-    this.steps.push({ kind: 'stop', say: 'secure the piece before the tab is cut' });
+  offsetRun({ leadIn, leadOut, wireSide }: CutRun, cut: Chain, number: number) {
+    this.feedTo(leadIn[0]);
+    this.steps.push({ kind: 'compensate', side: wireSide, offsetNumber: number });
+    for (const chain of [leadIn.slice(0, -1), cut, leadOut.slice(0, -1)]) this.follow(chain);
+    this.steps.push({ kind: 'stop compensating' });
+    this.feedTo(leadOut.at(-1));
   }
 
-  feedTo(point: Point | undefined) {
-    if (!point || Math.hypot(point.x - this.at.x, point.y - this.at.y) <= tolerance.samePoint) return;
-    this.move(point, 0);
-  }
-
-  follow(chain: Chain) {
+  private follow(chain: Chain) {
     this.feedTo(chain[0]);
     chain.forEach((vertex, index) => {
       const next = chain[index + 1];
@@ -149,8 +117,17 @@ class Run {
     });
   }
 
+  private feedTo(point: Point | undefined) {
+    if (point && !meets(point, this.at)) this.move(point, 0);
+  }
+
   private move(to: Point, bulge: number) {
     this.at = { x: to.x, y: to.y };
     this.steps.push({ kind: 'move', to: this.at, bulge });
   }
 }
+
+const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+
+const meets = (a: Point | undefined, b: Point | undefined): boolean =>
+  a !== undefined && b !== undefined && apart(a, b) <= tolerance.samePoint;

@@ -73,9 +73,9 @@ class Sheet {
     }
     for (const pass of cut.passes) {
       this.closed(pass.loop, this.passLayer(member, pass));
-      this.open(pass.leadIn, this.layer(member, 'lead'));
-      this.open(pass.leadOut, this.layer(member, 'lead'));
-      this.open(pass.tab, this.layer(member, 'tab'));
+      this.open(pass.main.leadIn, this.layer(member, 'lead'));
+      this.open(pass.main.leadOut, this.layer(member, 'lead'));
+      if (pass.tab) this.open(pass.tab.cut, this.layer(member, 'tab'));
     }
   }
 

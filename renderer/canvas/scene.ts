@@ -56,7 +56,9 @@ function memberPicture(member: Member): MemberPicture {
       return chunk ? [{ ...chunk, findingKey }] : [];
     }),
     passes: member.cuts.flatMap((cut) => cut.passes.map((path) => passPicture(path))),
-    tabs: chainChunks(member.cuts.flatMap(({ passes }) => passes.slice(-1).map(({ tab }) => tab))),
+    tabs: chainChunks(
+      member.cuts.flatMap(({ passes }) => passes.slice(-1).flatMap(({ tab }) => (tab ? [tab.cut] : []))),
+    ),
     cuts: member.cuts,
   };
 }
@@ -64,9 +66,9 @@ function memberPicture(member: Member): MemberPicture {
 function passPicture(path: Cut['passes'][number]): PassPicture {
   return {
     pass: path.pass,
-    leads: chainChunks([path.leadIn, path.leadOut]),
-    main: chainChunks([path.main, path.tab]),
-    run: runOf(path.main),
+    leads: chainChunks([path.main.leadIn, path.main.leadOut]),
+    main: chainChunks([path.main.cut, path.tab?.cut ?? []]),
+    run: runOf(path.main.cut),
   };
 }
 

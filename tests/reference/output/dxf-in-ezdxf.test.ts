@@ -54,8 +54,12 @@ describe.skipIf(missing)('DXF read by ezdxf', () => {
         passes.forEach((pass, index) => {
           same(`${member.id}-${index === 0 ? 'rough' : `skim-${index}`}`, true, [pass.loop]);
         });
-        same(`${member.id}-lead`, false, passes.flatMap((pass) => [pass.leadIn, pass.leadOut]).filter(some));
-        same(`${member.id}-tab`, false, passes.map((pass) => pass.tab).filter(some));
+        same(
+          `${member.id}-lead`,
+          false,
+          passes.flatMap(({ main }) => [main.leadIn, main.leadOut]).filter(some),
+        );
+        same(`${member.id}-tab`, false, passes.map(({ tab }) => tab?.cut ?? []).filter(some));
         const [hole] = layer(`${member.id}-start-hole`);
         const start = member.cuts[0]?.start;
         expect(hole?.type).toBe('CIRCLE');

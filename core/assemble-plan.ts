@@ -1,0 +1,68 @@
+import type { ChosenClearance } from './die/choose-clearance';
+import type { Drawing } from './drawing/drawing';
+import type { Finding, FindingWeight } from './finding';
+import { chainLength } from './geometry/contour-measures';
+import type { Job } from './job';
+import type { PairPlan } from './plan-pair';
+import type { Plan, Summary } from './plan';
+import { reachOf } from './wire/pass-offsets';
+
+/** Gathers the stages' results: findings worst first, what is still open, and whether the job may be released. */
+export function asPlan(
+  job: Job,
+  drawing: Drawing,
+  { choice, unusual }: ChosenClearance,
+  planned: readonly PairPlan[],
+): Plan {
+  const pairs = planned.map(({ pair }) => pair);
+  const findings = worstFirst([
+    ...drawing.findings,
+    ...(unusual ? [unusual] : []),
+    ...planned.flatMap((plan) => plan.findings),
+  ]);
+  const open = openFindings(findings, job);
+  const members = pairs.flatMap(({ die, punch }) => [die, punch]);
+  const proofs = members.map(({ proof }) => proof);
+  const summary: Summary = {
+    contours: drawing.contours.length,
+    members: members.length,
+    partSize: { width: drawing.box.maxX - drawing.box.minX, height: drawing.box.maxY - drawing.box.minY },
+    cutLength: members
+      .flatMap(({ cuts }) => cuts.flatMap(({ passes }) => passes))
+      .flatMap(({ main, tab }) => [main, ...(tab ? [tab] : [])])
+      .reduce((sum, run) => sum + chainLength(run.cut), 0),
+    largestGouge: Math.max(0, ...proofs.map(({ gouge }) => gouge)),
+    largestRemainder: Math.max(0, ...proofs.map(({ remainder }) => remainder)),
+    open,
+  };
+  return {
+    drawing,
+    clearance: choice,
+    reach: reachOf(job.wire.diameter, job.passes),
+    pairs,
+    findings,
+    released:
+      open.stop === 0 && open.decide === 0 && members.length > 0 && proofs.every(({ passed }) => passed),
+    summary,
+  };
+}
+
+const order: Readonly<Record<FindingWeight, number>> = { stop: 0, decide: 1, note: 2 };
+
+/** By weight; within a weight as the stages found them. */
+const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
+  [...findings].sort((a, b) => order[a.weight] - order[b.weight]);
+
+/** A person's reason settles what asks for a decision; it cannot settle a stop. */
+export const isOpen = (finding: Finding, job: Job): boolean =>
+  finding.weight === 'stop' || (finding.weight === 'decide' && job.settled[finding.key] === undefined);
+
+function openFindings(findings: readonly Finding[], job: Job): Summary['open'] {
+  const count = (weight: FindingWeight) =>
+    findings.filter((f) => f.weight === weight && isOpen(f, job)).length;
+  return {
+    stop: count('stop'),
+    decide: count('decide'),
+    note: findings.filter((f) => f.weight === 'note').length,
+  };
+}

@@ -1,0 +1,57 @@
+import type { Finding } from '../finding';
+import { tolerance } from '../geometry/tolerance';
+import type { Proof, Remainder } from '../plan';
+import { findingOf } from './finding-of';
+import { sayLength } from './say-length';
+
+/** What the independent proof found that must not be: a gouge, or stock that no finding speaks of. */
+export function proofFindings(
+  memberId: string,
+  contourId: string,
+  proof: Proof,
+  remainders: readonly Remainder[],
+): readonly Finding[] {
+  const findings: Finding[] = [];
+  if (proof.gouge > tolerance.proofGouge) {
+    findings.push(
+      findingOf({
+        code: 'proof-gouge',
+        weight: 'stop',
+        title: 'The proof found the wire cutting into the member',
+        message: `Swept along its path, the wire cuts ${sayLength(proof.gouge)} into the member; ${sayLength(tolerance.proofGouge)} is the accuracy of the proof.`,
+        ...(proof.gougeAt ? { place: { ...proof.gougeAt, reach: 1 } } : {}),
+        memberId,
+        contourId,
+        numbers: [{ label: 'gouge', value: proof.gouge, kind: 'length' }],
+        cures: [
+          {
+            kind: 'other',
+            say: 'Do not cut this path. Report it with the job file: it is a fault of the program.',
+          },
+        ],
+      }),
+    );
+  }
+  const known = remainders.reduce((depth, remainder) => Math.max(depth, remainder.depth), 0);
+  if (proof.remainder > known + tolerance.proofGouge) {
+    findings.push(
+      findingOf({
+        code: 'proof-remainder',
+        weight: 'stop',
+        title: 'The proof found stock that no finding explains',
+        message: `The sweep leaves ${sayLength(proof.remainder)} of stock, the findings know of ${sayLength(known)}.`,
+        ...(proof.remainderAt ? { place: { ...proof.remainderAt, reach: 1 } } : {}),
+        memberId,
+        contourId,
+        numbers: [{ label: 'remainder', value: proof.remainder, kind: 'length' }],
+        cures: [
+          {
+            kind: 'other',
+            say: 'Do not cut this path. Report it with the job file: it is a fault of the program.',
+          },
+        ],
+      }),
+    );
+  }
+  return findings;
+}

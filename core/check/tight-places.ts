@@ -1,0 +1,145 @@
+import type { Cure, Finding, FindingNumber } from '../finding';
+import type { Contour, Region } from '../geometry/contour';
+import { eachSegment } from '../geometry/contour-measures';
+import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
+import { tableOfRegion } from '../geometry/segment-table';
+import { tolerance } from '../geometry/tolerance';
+import type { MemberRole, Remainder } from '../plan';
+import { asCutRegion } from '../wire/as-cut';
+import { wireDiameters } from '../wire/pass-offsets';
+import { findingOf } from './finding-of';
+import { sayAngle, sayLength } from './say-length';
+import { extent, middleOf, unreachedPlaces, type Shape, type UnreachedPlace } from './unreached-places';
+
+export interface TightPlaces {
+  readonly remainders: readonly Remainder[];
+  readonly findings: readonly Finding[];
+}
+
+export interface TightQuery {
+  readonly memberId: string;
+  readonly contourId: string;
+  readonly role: MemberRole;
+  readonly designed: Region;
+  readonly asCut: Region;
+  readonly reach: number;
+  readonly wireDiameter: number;
+  /** Spark gap of the finishing pass, mm. */
+  readonly sparkGap: number;
+}
+
+/**
+ * Every place that the wire cannot reach, from the as-cut operation alone: what lies between the designed and the
+ * as-cut contour is the remainder, and the shape of the designed contour along it says whether it is a sharp corner,
+ * a radius smaller than the reach, or a slot or neck. Remainders thinner than the remainder tolerance are none.
+ */
+export function tightPlaces(query: TightQuery): TightPlaces {
+  const { designed, asCut, role, reach } = query;
+  const designedIndex = indexOf(tableOfRegion(designed));
+  const thinner = thinnerWires(query);
+  const remainders: Remainder[] = [];
+  const findings: Finding[] = [];
+  for (const place of unreachedPlaces(designed, asCut, role, reach)) {
+    const { outline, depth, area } = place;
+    const wire = thinner.find(({ index }) => reaches(outline, designedIndex, index));
+    const finding = describe(query, place, wire?.diameter ?? null);
+    findings.push(finding);
+    remainders.push({ findingKey: finding.key, outline, depth, area });
+  }
+  return { remainders, findings };
+}
+
+interface ThinnerWire {
+  readonly diameter: number;
+  readonly index: SegmentIndex;
+}
+
+/** What thinner wires of common diameters would leave, thickest first. */
+function thinnerWires({ designed, role, wireDiameter, sparkGap }: TightQuery): readonly ThinnerWire[] {
+  return wireDiameters
+    .filter((diameter) => diameter < wireDiameter)
+    .map((diameter) => ({
+      diameter,
+      index: indexOf(tableOfRegion(asCutRegion(designed, role, diameter / 2 + sparkGap))),
+    }));
+}
+
+/** Whether another wire reaches every point of the designed contour along a remainder. */
+function reaches(outline: Contour, designed: SegmentIndex, asCut: SegmentIndex): boolean {
+  let reached = true;
+  eachSegment(outline, (from, to) => {
+    for (const { x, y } of [from, middleOf(from, to)]) {
+      const onDesign = nearestSegment(designed, x, y, tolerance.sameBoundary).segment >= 0;
+      if (onDesign && nearestSegment(asCut, x, y, tolerance.remainder).segment < 0) reached = false;
+    }
+  });
+  return reached;
+}
+
+function describe(query: TightQuery, place: UnreachedPlace, wire: number | null): Finding {
+  const { reach, memberId, contourId, role } = query;
+  const { shape, outline, depth, area } = place;
+  const left = sayLength(depth);
+  const numbers: FindingNumber[] = [
+    { label: 'remainder', value: depth, kind: 'length' },
+    { label: 'reach', value: reach, kind: 'length' },
+    { label: 'area', value: area, kind: 'area' },
+  ];
+  const cures = curesFor(shape, reach, wire);
+  const base = {
+    weight: 'decide' as const,
+    place: { x: shape.at.x, y: shape.at.y, reach: Math.max(extent(outline), 4 * reach) },
+    contourId,
+    memberId,
+    cures,
+  };
+  switch (shape.kind) {
+    case 'corner':
+      return findingOf({
+        ...base,
+        code: 'inside-corner',
+        title: `Sharp inside corner of the ${role}, ${sayAngle(shape.angle)}`,
+        message: `The wire leaves a fillet of ${sayLength(reach)} here: ${left} of stock stays in the corner.`,
+        numbers: [{ label: 'angle', value: shape.angle, kind: 'angle' }, ...numbers],
+      });
+    case 'radius':
+      return findingOf({
+        ...base,
+        code: 'inside-radius',
+        title: `Inside radius of the ${role} below the reach`,
+        message: `The drawing has a radius of ${sayLength(shape.radius)}, the wire makes ${sayLength(reach)}: ${left} of stock stays.`,
+        numbers: [{ label: 'radius', value: shape.radius, kind: 'length' }, ...numbers],
+      });
+    case 'slot':
+      return findingOf({
+        ...base,
+        code: 'slot',
+        title: `Slot or neck of the ${role} too narrow for the wire`,
+        message: `The wire needs ${sayLength(2 * reach)} and does not get through: ${left} of depth stays uncut.`,
+        numbers,
+      });
+  }
+}
+
+function curesFor(shape: Shape, reach: number, wire: number | null): readonly Cure[] {
+  const cures: Cure[] = [];
+  if (wire !== null) {
+    cures.push({
+      kind: 'wire',
+      diameter: wire,
+      say: `Use ${sayLength(wire)} wire, the largest that reaches it.`,
+    });
+  }
+  if (shape.kind !== 'slot') {
+    cures.push({
+      kind: 'fillet',
+      radius: reach,
+      say: `Agree a fillet of ${sayLength(reach)} with the customer.`,
+    });
+  }
+  cures.push({
+    kind: 'section',
+    say: 'Split the member through this place and grind or cut the sections open.',
+  });
+  return cures;
+}

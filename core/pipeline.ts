@@ -1,0 +1,108 @@
+import { asPlan } from './assemble-plan';
+import { chooseClearance } from './die/choose-clearance';
+import type { DrawingSize } from './drawing/drawing';
+import { drawingSize, outlineOf, readDrawing } from './drawing/read-drawing';
+import { drawingBytes, writeJobFile } from './job-file';
+import { jobSchema, type Job } from './job';
+import { outputFiles } from './output/output-files';
+import type { OutputFile } from './output/output-file';
+import { planPair, type PairPlan } from './plan-pair';
+import type { Plan } from './plan';
+import { done, failed, type Result } from './problem';
+import { remember, rememberMany } from './remember';
+import { passOffsets } from './wire/pass-offsets';
+
+/** Says what is being worked on and how much of the whole is done, 0 to 1. */
+export type Progress = (step: string, fraction: number) => void;
+
+export interface Pipeline {
+  /** The drawing's stated unit and its extent in drawing units: what a person needs to answer the unit question. */
+  drawingSize(job: Job): Result<DrawingSize>;
+  plan(job: Job, progress?: Progress): Result<Plan>;
+  /** The whole output of a job, the job file included. */
+  files(job: Job): Result<readonly OutputFile[]>;
+}
+
+/**
+ * The stages from drawing to plan as functions that remember their last results: changing the wire computes anew from
+ * the wire on, not the import. The same job always gives the same plan.
+ */
+export function createPipeline(): Pipeline {
+  const read = remember((content: string) => readDrawing(drawingBytes(content)));
+  const outline = remember(outlineOf);
+  const pair = rememberMany(planPair, pairsRemembered);
+
+  const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
+    const valid = checked(job);
+    if (!valid.ok) return valid;
+    progress('Reading the drawing', 0);
+    const raw = read(job.drawing.content);
+    if (!raw.ok) return raw;
+    const unit = job.drawing.unit ?? raw.value.statedUnit;
+    if (!unit) return unitsNeeded(job.drawing.fileName);
+    const drawing = outline(raw.value, unit, job.drawing.gapTolerance);
+    if (!drawing.ok) return drawing;
+    const clearance = chooseClearance(job.clearance, job.stock);
+    if (!clearance.ok) return clearance;
+    const offsets = passOffsets(job.wire.diameter, job.passes);
+    if (!offsets.ok) return offsets;
+    const pairs: PairPlan[] = [];
+    const used = drawing.value.contours.flatMap((contour) => {
+      const use = job.uses[contour.id] ?? (contour.depth % 2 === 0 ? 'blank' : 'pierce');
+      return use === 'leave out' ? [] : [{ contour, use }];
+    });
+    for (const { contour, use } of used) {
+      progress(`Cutting ${contour.id}`, (pairs.length + 0.5) / (used.length + 1));
+      pairs.push(
+        pair(
+          contour,
+          use,
+          clearance.value.choice.perSide,
+          job.wire.diameter,
+          job.passes,
+          job.punchCorners,
+          job.lead,
+        ),
+      );
+    }
+    progress('Done', 1);
+    return done(asPlan(job, drawing.value, clearance.value, pairs));
+  };
+
+  return {
+    drawingSize: (job) => {
+      const raw = read(job.drawing.content);
+      return raw.ok ? done(drawingSize(raw.value)) : raw;
+    },
+    plan,
+    files: (job) => {
+      const planned = plan(job);
+      return planned.ok ? done(outputFiles(job, planned.value, writeJobFile(job))) : planned;
+    },
+  };
+}
+
+/** A part rarely has more contours than this; beyond it the oldest are computed anew. */
+const pairsRemembered = 400;
+
+/** A job built by a program (or a window) may hold what no job file would: NaN, a negative thickness. */
+function checked(job: Job): Result<Job> {
+  const result = jobSchema.safeParse(job);
+  if (result.success) return done(job);
+  const [issue] = result.error.issues;
+  return failed(
+    'job-field',
+    `A value of the job cannot be used: ${issue?.message ?? 'unknown'}`,
+    issue?.path.join('.') ?? '',
+    'Enter a number greater than zero, or the value the field had before.',
+  );
+}
+
+function unitsNeeded(fileName: string): { ok: false; problem: ReturnType<typeof failed>['problem'] } {
+  return failed(
+    'units-needed',
+    'The drawing does not say whether it is in mm or inch',
+    fileName,
+    'Say which unit the drawing is in.',
+  );
+}

@@ -1,0 +1,19 @@
+import type { Region } from '../geometry/contour';
+import { closeRegion, openRegion } from '../geometry/open-region';
+import { offsetRegion, type PreparedRegion } from '../geometry/offset-region';
+import type { MemberRole } from '../plan';
+
+/**
+ * What the wire can really leave: the member's free side opened with a disc of the reach. A die's free side is its
+ * opening; a punch's is everything around it, so that the punch itself is closed. Inside corners keep a fillet of
+ * the reach, narrower slots stay uncut.
+ */
+export const asCutRegion = (designed: Region | PreparedRegion, role: MemberRole, reach: number): Region =>
+  role === 'die' ? openRegion(designed, reach) : closeRegion(designed, reach);
+
+/**
+ * Where the wire's centre runs at an offset from the member's contour: inside a die opening, outside a punch. A
+ * punch with enclosed pockets has clockwise loops inside the outer one.
+ */
+export const pathLoops = (designed: Region | PreparedRegion, role: MemberRole, offset: number): Region =>
+  offsetRegion(designed, role === 'die' ? -offset : offset);

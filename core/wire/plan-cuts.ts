@@ -1,0 +1,115 @@
+import type { Contour, Region, Vertex } from '../geometry/contour';
+import { contourArea, reversedContour } from '../geometry/contour-measures';
+import { nearestPosition } from '../geometry/loop-position';
+import { prepareRegion } from '../geometry/offset-region';
+import { tolerance } from '../geometry/tolerance';
+import { windingNumber } from '../geometry/winding';
+import type { Cut, MemberRole } from '../plan';
+import { asCutRegion, pathLoops } from './as-cut';
+import { cutLoop } from './cut-loop';
+import type { Lead, PassLoops } from './cut-path';
+import type { PassOffset } from './pass-offsets';
+import { placeLead, type LeadWishes } from './place-lead';
+
+export interface CutWishes extends LeadWishes {
+  readonly direction: 'counter-clockwise' | 'clockwise';
+}
+
+/** What the checks need to know of a cut besides its paths. */
+export interface PlannedCut {
+  readonly cut: Cut;
+  readonly lead: Lead;
+  /** Earlier passes that do not reach through this loop in one piece: their offset does not fit a neck. */
+  readonly brokenPasses: readonly number[];
+}
+
+/**
+ * The cuts of one member: one for every loop of the finishing pass, with the loops of the earlier passes that belong
+ * to it. Loops come largest first. No loop at all means that the wire does not go in.
+ */
+export function planCuts(
+  designed: Region,
+  role: MemberRole,
+  offsets: readonly PassOffset[],
+  wishes: CutWishes,
+): readonly PlannedCut[] {
+  const prepared = prepareRegion(designed);
+  const loopsOf = offsets.map(({ offset }) => pathLoops(prepared, role, offset));
+  const contoursOf = offsets.map(({ offset }) =>
+    asCutRegion(prepared, role, offset + tolerance.compensationRoom),
+  );
+  const finals = [...(loopsOf[loopsOf.length - 1] ?? [])].sort(
+    (a, b) => Math.abs(contourArea(b)) - Math.abs(contourArea(a)),
+  );
+  return finals.map((final) => {
+    const waste = role === 'die' || contourArea(final) < 0 ? 'inside' : 'outside';
+    const brokenPasses: number[] = [];
+    const passes: PassLoops[] = [];
+    offsets.forEach(({ pass, offset, feed }, k) => {
+      const own = k === offsets.length - 1 ? [final] : belongingTo(final, waste, loopsOf[k] ?? []);
+      const [loop] = own;
+      if (own.length !== 1) brokenPasses.push(pass);
+      if (!loop) return;
+      const contour = nearestLoop(contoursOf[k] ?? [], loop);
+      passes.push({
+        pass,
+        offset,
+        feed,
+        loop: travelled(loop, wishes.direction),
+        contour: contour && travelled(contour, wishes.direction),
+      });
+    });
+    const lead = placeLead((passes[0] as PassLoops).loop, waste, wishes);
+    return { cut: cutOf(passes, lead, waste), lead, brokenPasses };
+  });
+}
+
+function cutOf(passes: readonly PassLoops[], lead: Lead, waste: 'inside' | 'outside'): Cut {
+  const along = cutLoop(passes, lead, 'path', waste);
+  const programmed = cutLoop(passes, lead, 'contour', waste);
+  return {
+    start: lead.start,
+    waste,
+    tab: lead.tabLength > 0 ? { from: lead.end, to: lead.begin, length: lead.tabLength } : null,
+    passes: passes.map((pass, k) => {
+      const runs = along[k] as (typeof along)[number];
+      return {
+        pass: pass.pass,
+        offset: pass.offset,
+        feed: pass.feed,
+        loop: pass.loop,
+        main: runs.main,
+        tab: runs.tab,
+        contour: pass.contour ? (programmed[k] as (typeof programmed)[number]) : null,
+      };
+    }),
+  };
+}
+
+/** The loops of another pass on the same side: inside the final loop, or the one around it. Largest first. */
+function belongingTo(final: Contour, waste: 'inside' | 'outside', loops: Region): readonly Contour[] {
+  const sameTurn = loops.filter((loop) => contourArea(loop) > 0 === contourArea(final) > 0);
+  const own = sameTurn.filter((loop) => {
+    const [outer, inner] = waste === 'inside' ? [final, loop] : [loop, final];
+    const { x, y } = inner[0] as Vertex;
+    return windingNumber(outer, x, y) !== 0;
+  });
+  return own.sort((a, b) => Math.abs(contourArea(b)) - Math.abs(contourArea(a)));
+}
+
+function nearestLoop(loops: Region, to: Contour): Contour | null {
+  const at = to[0] as Vertex;
+  let nearest: Contour | null = null;
+  let least = Infinity;
+  for (const loop of loops) {
+    const { distance } = nearestPosition(loop, at);
+    if (distance >= least) continue;
+    least = distance;
+    nearest = loop;
+  }
+  return nearest;
+}
+
+function travelled(loop: Contour, direction: CutWishes['direction']): Contour {
+  return contourArea(loop) > 0 === (direction === 'counter-clockwise') ? loop : reversedContour(loop);
+}
