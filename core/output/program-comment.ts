@@ -20,19 +20,22 @@ export function programComment(text: string): string[] {
   return lines.map((said) => `(${said})`);
 }
 
-/** ASCII that says the same: accents dropped, our signs spelled out, anything else a question mark. */
+/**
+ * ASCII that says the same: accents dropped, our signs spelled out, anything else a question mark. Taken apart first:
+ * the one sign "⒜" holds two brackets.
+ */
 function plainText(text: string): string {
   return text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .replace(/\s*[([{]\s*/g, ' - ')
     .replace(/\s*[)\]}]/g, '')
     .replace(/[×∙·]/g, 'x')
     .replace(/[–—]/g, '-')
-    .replace(/µ/g, 'u')
+    .replace(/[µμ]/g, 'u')
     .replace(/[°]/g, ' deg')
     .replace(/[%;]/g, (sign) => (sign === '%' ? 'percent' : ','))
     .replace(/ß/g, 'ss')
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
     .replace(/[\s\p{C}]+/gu, ' ')
     .replace(/[^ -~]/g, '?')
     .trim();

@@ -1,8 +1,8 @@
-import type { Chain, Contour } from '../../core/geometry/contour';
+import type { Chain, Contour, Point } from '../../core/geometry/contour';
 import { contourLength, reversedChain } from '../../core/geometry/contour-measures';
 import { newJob, type Job } from '../../core/job';
 import type { Finding } from '../../core/finding';
-import type { Member, PassPath, Plan, ProgrammedContour } from '../../core/plan';
+import type { CutRun, Member, PassPath, PassRuns, Plan } from '../../core/plan';
 
 /** Bulge of a quarter turn, tan(90° / 4): DXF reference, LWPOLYLINE group 42. */
 const quarter = Math.tan(Math.PI / 8);
@@ -62,11 +62,12 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
   const designed = roundedRectangle(parts, designedOffset);
   const outward = role === 'die' ? -1 : 1;
   const start = { x: 0, y: role === 'die' ? 0 : -parts.height / 2 - 5, diameter: 3 };
+  const waste = role === 'die' ? 'inside' : 'outside';
   const wireRadius = parts.job.wire.diameter / 2;
   const passes = parts.job.passes.map((pass, index, all) => {
     const offset = wireRadius + pass.sparkGap + pass.stockLeft;
     const loop = roundedRectangle(parts, designedOffset + outward * offset);
-    return passOf({ index, count: all.length, offset, feed: pass.feed, loop, designed, start });
+    return passOf({ index, count: all.length, offset, feed: pass.feed, loop, designed, start, role });
   });
   return {
     id: `blank-1-${role}`,
@@ -75,7 +76,7 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
     designed: [designed],
     asCut: [designed],
     remainders: [],
-    cuts: [{ start, tab: null, passes }],
+    cuts: [{ start, waste, tab: null, passes }],
     proof: { passed: true, gouge: 0, gougeAt: null, remainder: 0, remainderAt: null, chord: 0.0001 },
   };
 }
@@ -87,32 +88,32 @@ function passOf(given: {
   feed: number;
   loop: Contour;
   designed: Contour;
-  start: { x: number; y: number };
+  start: Point;
+  role: Member['role'];
 }): PassPath {
-  const { index, count, offset, feed, loop, designed, start } = given;
-  const backwards = index % 2 === 1;
-  const turn = (chain: Chain) => (backwards ? reversedChain(chain) : chain);
-  const main = turn(allButTab(loop));
-  const contour = programmed(turn(allButTab(designed)), turn(tabOf(designed)), start);
-  return {
-    pass: index,
-    offset,
-    feed,
-    loop,
-    leadIn: index === 0 ? [plain(start), ...main.slice(0, 1).map(plain)] : [],
-    main,
-    leadOut: index === count - 1 ? [...main.slice(-1), plain(start)] : [],
-    tab: turn(tabOf(loop)),
-    contour,
-  };
+  const { index, offset, feed, loop, designed } = given;
+  return { pass: index, offset, feed, loop, ...runsOn(loop, given), contour: runsOn(designed, given) };
 }
 
-function programmed(main: Chain, tab: Chain, start: { x: number; y: number }): ProgrammedContour {
+/** The passes go to and fro, the tab's too: each starts on the side of the tab where the one before ended. */
+function runsOn(
+  loop: Contour,
+  given: { index: number; count: number; start: Point; role: Member['role'] },
+): PassRuns {
+  const { index, count, start, role } = given;
+  // Travelled counter-clockwise the wire is left inside a die opening and right outside a punch.
+  const run = (chain: Chain, forwards: boolean): CutRun => {
+    const cut = forwards ? chain : reversedChain(chain);
+    return {
+      leadIn: [plain(start), ...cut.slice(0, 1).map(plain)],
+      cut,
+      leadOut: [...cut.slice(-1), plain(start)],
+      wireSide: forwards === (role === 'die') ? 'left' : 'right',
+    };
+  };
   return {
-    leadIn: [plain(start), ...main.slice(0, 1).map(plain)],
-    main,
-    leadOut: [...main.slice(-1), plain(start)],
-    tab,
+    main: run(allButTab(loop), index % 2 === 0),
+    tab: run(tabOf(loop), (count + index) % 2 === 1),
   };
 }
 

@@ -10,6 +10,8 @@ describe('programComment', () => {
   it('leaves no bracket inside that would end the comment', () => {
     expect(programComment('hinge (left) M30')).toEqual(['(HINGE - LEFT M30)']);
     expect(programComment('a) G00 X0 (b')).toEqual(['(A G00 X0 - B)']);
+    // One sign that falls apart into three, two of them brackets.
+    expect(programComment('⒜ µm')).toEqual(['(- A UM)']);
   });
 
   it('wraps between words and cuts a word without end', () => {

@@ -40,9 +40,9 @@ describe('writeProgram', () => {
     const [rapid, leadIn, ...rest] = program.moves;
     expect(rapid?.kind).toBe('rapid');
     expect(leadIn?.kind).toBe('line');
-    // Main run, then lead-out, back along it, tab.
+    // Main run, lead-out, lead-in to the tab, tab, lead-out.
     const main = rest.slice(0, 9);
-    const tab = rest.slice(-1);
+    const tab = rest.slice(-2, -1);
     expect(lengthOf([...main, ...tab])).toBeCloseTo(length, 3);
     expect(main.filter((move) => move.kind === 'arc')).toHaveLength(4);
   });
