@@ -66,7 +66,9 @@ function memberPicture(member: Member): MemberPicture {
 function passPicture(path: Cut['passes'][number]): PassPicture {
   return {
     pass: path.pass,
-    leads: chainChunks([path.main.leadIn, path.main.leadOut]),
+    leads: chainChunks(
+      [path.main, ...(path.tab ? [path.tab] : [])].flatMap(({ leadIn, leadOut }) => [leadIn, leadOut]),
+    ),
     main: chainChunks([path.main.cut, path.tab?.cut ?? []]),
     run: runOf(path.main.cut),
   };

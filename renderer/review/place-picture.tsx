@@ -6,7 +6,7 @@ import { contourToSvg, segmentToSvg } from '../picture/segment-to-svg';
 import { useAppState } from '../state/use-app';
 
 /** Half widths of the place that the picture shows. */
-const around = 2.2;
+const around = 1.3;
 
 /** A small picture of the place: the contours around it and what the wire leaves there. */
 export const PlacePicture = memo(function PlacePicture({ finding }: { finding: Finding }) {

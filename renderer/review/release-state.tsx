@@ -1,6 +1,6 @@
 import { CircleCheck, CircleDashed } from 'lucide-react';
 import { jobOf } from '../state/app-state';
-import { isOpen } from '../state/open-finding';
+import { isOpen } from '../../core/assemble-plan';
 import { useAppState } from '../state/use-app';
 
 /** How far the job is from its release, in one line and one bar. */

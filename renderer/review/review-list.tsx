@@ -1,7 +1,7 @@
 import { ToggleGroup } from 'radix-ui';
 import type { Finding } from '../../core/finding';
 import { jobOf } from '../state/app-state';
-import { isOpen } from '../state/open-finding';
+import { isOpen } from '../../core/assemble-plan';
 import { useApp, useAppState } from '../state/use-app';
 import { ReleaseState } from './release-state';
 import { ReviewRow } from './review-row';

@@ -1,6 +1,6 @@
 import type { App } from '../app-store';
 import type { Command } from '../command';
-import { openFindings } from '../open-finding';
+import { openFindings } from '../open-findings';
 import { selectTarget } from '../select-target';
 
 export const nextFindingCommand: Command = {

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { hitTest } from '../../../renderer/canvas/hit-test';
+import { layoutMarks } from '../../../renderer/canvas/mark-layout';
+import { toScreen, type Viewport } from '../../../renderer/state/viewport';
+import { smallFinding } from '../support/small-finding';
+import { testPlan } from '../support/test-app';
+
+// A blank of 20 × 10 mm about the origin; its punch lies 0.06 mm inside.
+const size = { width: 800, height: 600 };
+const far: Viewport = { centre: { x: 0, y: 0 }, scale: 20 };
+const near: Viewport = { centre: { x: 0, y: 5 }, scale: 1000 };
+const corner = smallFinding({ key: 'corner', weight: 'decide', place: { x: 9.5, y: 4.5, reach: 0.2 } });
+const none = new Set<string>();
+
+describe('hitTest', () => {
+  const plan = testPlan([corner]);
+  const marks = layoutMarks(plan.findings, far, size, none);
+
+  it('takes the contour that the pointer is nearest to', () => {
+    const onDie = toScreen(near, size, { x: 0, y: 5.002 });
+    expect(hitTest(plan, [], near, size, onDie)).toEqual({ kind: 'member', id: 'blank-1-die' });
+    const onPunch = toScreen(near, size, { x: 0, y: 4.938 });
+    expect(hitTest(plan, [], near, size, onPunch)).toEqual({ kind: 'member', id: 'blank-1-punch' });
+  });
+
+  it('takes nothing in the open', () => {
+    expect(hitTest(plan, [], near, size, toScreen(near, size, { x: 0, y: 4.97 }))).toBeNull();
+    expect(hitTest(plan, marks, far, size, { x: 400, y: 300 })).toBeNull();
+  });
+
+  it('takes a mark, by its badge and by its place, before the contour under it', () => {
+    const [mark] = marks;
+    expect(mark?.numbered).toBe(true);
+    const corners = { kind: 'finding', key: 'corner' };
+    expect(mark && hitTest(plan, marks, far, size, mark.at)).toEqual(corners);
+    expect(mark && hitTest(plan, marks, far, size, mark.foot)).toEqual(corners);
+  });
+});
+
+describe('layoutMarks', () => {
+  const crowd = [0, 1, 2].map((i) =>
+    smallFinding({ key: `f${i}`, weight: 'note', place: { x: i * 0.01, y: 0, reach: 0.1 } }),
+  );
+  const numbered = (marks: ReturnType<typeof layoutMarks>) =>
+    marks.filter((mark) => mark.numbered).map(({ finding }) => finding.key);
+
+  it('numbers the worst of those that would overlap', () => {
+    expect(numbered(layoutMarks(crowd, far, size, none))).toEqual(['f0']);
+  });
+
+  it('numbers the one picked out first', () => {
+    const marks = layoutMarks(crowd, far, size, new Set(['f2']));
+    expect(numbered(marks)).toEqual(['f2']);
+    expect(marks[0]?.rank).toBe(3);
+  });
+
+  it('numbers all once they are apart', () => {
+    expect(numbered(layoutMarks(crowd, { ...far, scale: 5000 }, size, none))).toEqual(['f0', 'f1', 'f2']);
+  });
+
+  it('leaves out what has no place or is not on the canvas', () => {
+    const findings = [smallFinding({ key: 'whole job', weight: 'note' }), corner];
+    expect(layoutMarks(findings, { ...far, centre: { x: 500, y: 0 } }, size, none)).toEqual([]);
+  });
+});

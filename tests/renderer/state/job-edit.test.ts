@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { jobSchema } from '../../../core/job';
+import { jobOf } from '../../../renderer/state/app-state';
+import { addPass } from '../../../renderer/state/edits/add-pass';
+import { removePass } from '../../../renderer/state/edits/remove-pass';
+import { setClearance } from '../../../renderer/state/edits/set-clearance';
+import { setDrawing } from '../../../renderer/state/edits/set-drawing';
+import { setLead } from '../../../renderer/state/edits/set-lead';
+import { setMaterial } from '../../../renderer/state/edits/set-material';
+import { setOutput } from '../../../renderer/state/edits/set-output';
+import { setPass } from '../../../renderer/state/edits/set-pass';
+import { setPunchCorners } from '../../../renderer/state/edits/set-punch-corners';
+import { setThickness } from '../../../renderer/state/edits/set-thickness';
+import { setUse } from '../../../renderer/state/edits/set-use';
+import { setWire } from '../../../renderer/state/edits/set-wire';
+import { settleFinding } from '../../../renderer/state/edits/settle-finding';
+import { editJob, endTurning } from '../../../renderer/state/job-edit';
+import { smallFinding } from '../support/small-finding';
+import { openTestApp, testApp, testJob } from '../support/test-app';
+
+describe('editJob', () => {
+  it('makes one step of one change, with a label that says it', () => {
+    const app = openTestApp();
+    editJob(app, setWire, 0.15);
+    const { history, said } = app.store.getState();
+    expect(history?.present.wire.diameter).toBe(0.15);
+    expect(history?.past).toEqual([{ label: 'Wire 0.15 mm', value: testJob }]);
+    expect(said).toBe('Wire 0.15 mm');
+  });
+
+  it('makes no step where nothing changes', () => {
+    const app = openTestApp();
+    editJob(app, setWire, testJob.wire.diameter);
+    expect(app.store.getState().history?.past).toHaveLength(0);
+    expect(jobOf(app.store.getState())).toBe(testJob);
+  });
+
+  it('joins a run of turns, and begins anew after it', () => {
+    const app = openTestApp();
+    editJob(app, setWire, 0.26, true);
+    editJob(app, setWire, 0.27, true);
+    expect(app.store.getState().history?.past).toHaveLength(1);
+    endTurning(app);
+    editJob(app, setWire, 0.28, true);
+    expect(app.store.getState().history?.past).toHaveLength(2);
+  });
+
+  it('never joins what was typed', () => {
+    const app = openTestApp();
+    editJob(app, setWire, 0.2);
+    editJob(app, setWire, 0.15);
+    expect(app.store.getState().history?.past).toHaveLength(2);
+  });
+
+  it('keeps the passes of a run apart', () => {
+    const app = openTestApp();
+    editJob(app, setPass, { pass: 0, change: { feed: 5 } }, true);
+    editJob(app, setPass, { pass: 1, change: { feed: 5 } }, true);
+    expect(app.store.getState().history?.past).toHaveLength(2);
+  });
+
+  it('does nothing without a job', () => {
+    const app = testApp();
+    editJob(app, setWire, 0.15);
+    expect(app.store.getState().history).toBeNull();
+  });
+});
+
+describe('every edit', () => {
+  const decide = smallFinding({ key: 'corner', weight: 'decide' });
+  const edited = [
+    setMaterial.apply(testJob, 'brass'),
+    setThickness.apply(testJob, 2),
+    setClearance.apply(testJob, { rule: 'percent', percent: 8 }),
+    setWire.apply(testJob, 0.1),
+    setPass.apply(testJob, { pass: 1, change: { sparkGap: 0.03 } }),
+    addPass.apply(testJob, undefined),
+    removePass.apply(testJob, 0),
+    setUse.apply(testJob, { contourId: 'c2', use: 'leave out' }),
+    setPunchCorners.apply(testJob, 'match the die'),
+    setLead.apply(testJob, { tabLength: 0 }),
+    setOutput.apply(testJob, { unit: 'inch' }),
+    setDrawing.apply(testJob, { unit: 'inch' }),
+    settleFinding.apply(testJob, { finding: decide, reason: 'agreed' }),
+  ];
+
+  it('leaves a job that the schema takes, and the old job as it was', () => {
+    for (const job of edited) {
+      expect(jobSchema.parse(job)).toEqual(job);
+      expect(job).not.toEqual(testJob);
+      expect(job.drawing.content).toBe(testJob.drawing.content);
+    }
+    expect(testJob.wire.diameter).toBe(0.25);
+  });
+});
+
+describe('passes', () => {
+  it('adds a skim that leaves nothing, and halves what the one before it leaves', () => {
+    const job = addPass.apply(testJob, undefined);
+    expect(job.passes.map(({ stockLeft }) => stockLeft)).toEqual([0.015, 0.004, 0.002, 0]);
+  });
+
+  it('adds the first skim to a rough cut alone', () => {
+    const rough = { ...testJob, passes: [{ sparkGap: 0.03, stockLeft: 0, feed: 4 }] };
+    expect(addPass.apply(rough, undefined).passes.map(({ stockLeft }) => stockLeft)).toEqual([0.005, 0]);
+  });
+
+  it('takes a pass out; the last one left then finishes', () => {
+    const job = removePass.apply(testJob, 2);
+    expect(job.passes.map(({ stockLeft }) => stockLeft)).toEqual([0.015, 0]);
+    const one = removePass.apply(removePass.apply(job, 1), 0);
+    expect(one.passes).toHaveLength(1);
+  });
+});
+
+describe('settling', () => {
+  it('takes a reason for a decision, and gives it back', () => {
+    const finding = smallFinding({ key: 'corner', weight: 'decide' });
+    const settled = settleFinding.apply(testJob, { finding, reason: '  agreed with the customer ' });
+    expect(settled.settled).toEqual({ corner: { reason: 'agreed with the customer' } });
+    expect(settleFinding.apply(settled, { finding, reason: null }).settled).toEqual({});
+  });
+
+  it('refuses an empty reason and a finding that must stop the job', () => {
+    const decide = smallFinding({ key: 'corner', weight: 'decide' });
+    expect(settleFinding.apply(testJob, { finding: decide, reason: '  ' })).toBe(testJob);
+    const stop = smallFinding({ key: 'gouge', weight: 'stop' });
+    expect(settleFinding.apply(testJob, { finding: stop, reason: 'never mind' })).toBe(testJob);
+  });
+});
+
+describe('the use of a contour', () => {
+  it('goes back to the rule', () => {
+    const left = setUse.apply(testJob, { contourId: 'c2', use: 'leave out' });
+    expect(left.uses).toEqual({ c2: 'leave out' });
+    expect(setUse.apply(left, { contourId: 'c2', use: null }).uses).toEqual({});
+  });
+});

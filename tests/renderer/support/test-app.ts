@@ -1,0 +1,57 @@
+import type { Finding } from '../../../core/finding';
+import { newJob, type Job } from '../../../core/job';
+import type { Plan } from '../../../core/plan';
+import { done, type Result } from '../../../core/problem';
+import type { AppState } from '../../../renderer/state/app-state';
+import { createApp, type App } from '../../../renderer/state/app-store';
+import { newHistory } from '../../../renderer/state/history';
+import { CoreClient } from '../../../renderer/worker/core-client';
+import type { CoreConnection } from '../../../renderer/worker/messages';
+import { planOf } from '../../support/plan-of';
+import { memoryHost, type MemoryHost } from './memory-host';
+
+export interface TestApp extends App {
+  readonly host: MemoryHost;
+}
+
+export const testJob: Job = newJob('bracket.dxf', 'unread');
+
+/** The plan of a 20 × 10 mm blank with these findings. */
+export const testPlan = (findings: readonly Finding[] = [], job: Job = testJob): Plan =>
+  planOf({
+    width: 20,
+    height: 10,
+    radius: 0.5,
+    clearance: 0.06,
+    job,
+    findings,
+    released: findings.length === 0,
+  });
+
+/** A window without a page: its core answers at once with what the test says. */
+export function testApp(
+  initial: Partial<AppState> = {},
+  answer: (job: Job) => Result<Plan> = (job) => done(testPlan([], job)),
+): TestApp {
+  const connection: CoreConnection = {
+    plan: (job) => Promise.resolve(answer(job)),
+    files: () => Promise.resolve(done([{ name: 'bracket.dxf', text: '0\nEOF\n' }])),
+    drawingSize: () => Promise.resolve(done({ statedUnit: null, width: 20, height: 10 })),
+    died: new Promise(() => {}),
+    end: () => {},
+  };
+  const host = memoryHost();
+  return { ...createApp(host, new CoreClient(() => connection), initial), host };
+}
+
+/** The same with a job open and its plan made. */
+export function openTestApp(findings: readonly Finding[] = []): TestApp {
+  return testApp(
+    {
+      history: newHistory(testJob),
+      file: { token: null, saved: testJob },
+      made: { job: testJob, plan: testPlan(findings) },
+    },
+    (job) => done(testPlan(findings, job)),
+  );
+}
