@@ -41,7 +41,13 @@ export type Cure =
   | { readonly kind: 'wire'; readonly diameter: number; readonly say: string }
   | { readonly kind: 'fillet'; readonly radius: number; readonly say: string }
   | { readonly kind: 'section'; readonly say: string }
-  | { readonly kind: 'match-corners'; readonly radius: number; readonly say: string }
+  | {
+      readonly kind: 'match-corners';
+      /** The member whose outside corners are to be rounded. */
+      readonly member: 'punch' | 'die';
+      readonly radius: number;
+      readonly say: string;
+    }
   | { readonly kind: 'other'; readonly say: string };
 
 /** One row of the review list. */

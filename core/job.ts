@@ -50,6 +50,8 @@ export const jobSchema = z.strictObject({
   passes: z.array(passSchema).min(1),
   /** Round the punch's outside corners so that the clearance stays even where the die keeps a fillet. */
   punchCorners: z.enum(['as drawn', 'match the die']),
+  /** The other way round: the die's outside corners where the punch keeps a fillet. A blank then gets that radius. */
+  dieCorners: z.enum(['as drawn', 'match the punch']),
   lead: z.strictObject({
     holeDiameter: positive,
     /** From the hole's edge to the path, mm. */
@@ -74,7 +76,7 @@ export type ContourUse = Job['uses'][string];
 
 /**
  * A new job on a drawing, with starting values of common practice: 1 mm soft cold-rolled steel, table clearance,
- * 0.25 mm wire, one rough and two skims that leave 0.015 and 0.005 mm (skims of 0.003–0.015 mm: common practice).
+ * 0.25 mm wire, one rough and two skims (skims of 0.003–0.015 mm: common practice), spark-eroded start holes of 1 mm.
  */
 export function newJob(fileName: string, content: string): Job {
   return {
@@ -92,7 +94,8 @@ export function newJob(fileName: string, content: string): Job {
       { sparkGap: 0.02, stockLeft: 0, feed: 8 },
     ],
     punchCorners: 'as drawn',
-    lead: { holeDiameter: 3, holeClearance: 1, length: 5, tabLength: 3, direction: 'counter-clockwise' },
+    dieCorners: 'as drawn',
+    lead: { holeDiameter: 1, holeClearance: 0.3, length: 3, tabLength: 2, direction: 'counter-clockwise' },
     output: { unit: 'mm', program: 'wire centre' },
     settled: {},
   };

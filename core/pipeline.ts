@@ -60,7 +60,7 @@ export function createPipeline(): Pipeline {
           clearance.value.choice.perSide,
           job.wire.diameter,
           job.passes,
-          job.punchCorners,
+          { punch: job.punchCorners === 'match the die', die: job.dieCorners === 'match the punch' },
           job.lead,
         ),
       );

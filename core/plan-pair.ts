@@ -1,6 +1,7 @@
 import { cutFindings } from './check/cut-findings';
 import { memberFit } from './check/member-fit';
-import { fitFindings, lostFeatures } from './check/pair-findings';
+import { lostFeatures } from './check/lost-features';
+import { fitFindings } from './check/pair-findings';
 import { proofFindings } from './check/proof-findings';
 import { proveMember } from './check/prove-member';
 import { tightPlaces } from './check/tight-places';
@@ -20,6 +21,12 @@ export interface PairPlan {
   readonly findings: readonly Finding[];
 }
 
+/** Which member's outside corners are rounded so that they match the fillets the wire leaves in the other. */
+export interface Matching {
+  readonly punch: boolean;
+  readonly die: boolean;
+}
+
 /** Punch and die of one contour: designed, as cut, paths, findings and proof. The passes must have been checked. */
 export function planPair(
   contour: DrawingContour,
@@ -27,36 +34,37 @@ export function planPair(
   clearance: number,
   wireDiameter: number,
   passes: Job['passes'],
-  punchCorners: Job['punchCorners'],
+  matching: Matching,
   lead: Job['lead'],
 ): PairPlan {
   const reach = reachOf(wireDiameter, passes);
-  const matchRadius = punchCorners === 'match the die' ? Math.max(0, reach - clearance) : 0;
-  const designed = pairContours(contour.contour, use, clearance, matchRadius);
+  const radius = Math.max(0, reach - clearance);
+  const designed = pairContours(contour.contour, use, clearance, {
+    punch: matching.punch ? radius : 0,
+    die: matching.die ? radius : 0,
+  });
   const name = `${use}-${contour.id}`;
   const member = (role: MemberRole) =>
     planMember(`${name}-${role}`, role, contour.id, designed[role], wireDiameter, passes, lead);
   const die = member('die');
   const punch = member('punch');
   const fit = memberFit(punch.member.asCut, die.member.asCut);
-  const query = {
-    contourId: contour.id,
-    use,
-    drawn: contour.contour,
-    punchId: punch.member.id,
-    dieId: die.member.id,
-    clearance,
-    reach,
-    cornersMatch: matchRadius > 0,
-    fit,
-  };
+  const pair: Pair = { contourId: contour.id, use, die: die.member, punch: punch.member, fit };
+  const takesClearance = use === 'blank' ? punch.member : die.member;
   return {
-    pair: { contourId: contour.id, use, die: die.member, punch: punch.member, fit },
+    pair,
     findings: [
-      ...lostFeatures(query, use === 'blank' ? designed.punch : designed.die),
+      ...lostFeatures({
+        contourId: contour.id,
+        use,
+        drawn: contour.contour,
+        designed: takesClearance.designed,
+        memberId: takesClearance.id,
+        clearance,
+      }),
       ...die.findings,
       ...punch.findings,
-      ...fitFindings(query),
+      ...fitFindings({ pair, clearance, reach, matching }),
     ],
   };
 }

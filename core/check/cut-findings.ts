@@ -137,14 +137,13 @@ function tabFinding(
   return [
     findingOf({
       code: 'tab',
-      weight: 'decide',
+      weight: 'note',
       title: 'Tab shorter than wanted',
       message: `A tab of ${sayLength(wishes.tabLength)} is too long for a contour of ${sayLength(whole)}; it is ${sayLength(lead.tabLength)}.`,
       place: placeAt(lead.begin),
       memberId,
       contourId,
       numbers: [{ label: 'tab', value: lead.tabLength, kind: 'length' }],
-      cures: [{ kind: 'other', say: 'Accept the shorter tab, or wish for a shorter one.' }],
     }),
   ];
 }

@@ -43,12 +43,14 @@ export function unreachedPlaces(
     const area = contourArea(outline);
     const { depth, at } = deepestPoint(outline, reachedIndex);
     if (area <= 0 || depth < tolerance.remainder) return [];
-    return [{ outline, shape: shapeAlong(outline, designedIndex, radius), depth, deepestAt: at, area }];
+    return [
+      { outline, shape: shapeAlong(outline, designedIndex, radius, depth), depth, deepestAt: at, area },
+    ];
   });
 }
 
 /** What the designed contour looks like along a remainder. */
-function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number): Shape {
+function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number, depth: number): Shape {
   const own: { from: Vertex; to: Vertex; index: number }[] = [];
   eachSegment(outline, (from, to, index) => {
     if (segmentLength(from, to) <= tolerance.sameBoundary) return;
@@ -69,7 +71,7 @@ function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number): Sh
     return { kind: 'corner', angle: Math.PI - Math.abs(corner.turn), at: corner.at };
   }
   const smallest = arcs.reduce((least, { from, to }) => Math.min(least, arcOf(from, to).radius), Infinity);
-  if (arc && corners.length === 0 && own.length <= arcs.length + 2 && !turnsBack(arcs)) {
+  if (arc && corners.length === 0 && depth < reach && own.length <= arcs.length + 2 && !turnsBack(arcs)) {
     return { kind: 'radius', radius: smallest, at: middleOf(arc.from, arc.to) };
   }
   return { kind: 'slot', at: middleOfBox(outline) };

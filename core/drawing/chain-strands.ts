@@ -1,3 +1,4 @@
+import { groupBy } from './group-by';
 import { joinEnds } from './join-ends';
 import { smoothPairs } from './smooth-pairs';
 import type { Strand } from './strand';
@@ -146,12 +147,14 @@ class StrandGraph {
 
 function openRuns(strands: readonly Strand[], nodes: Int32Array, left: readonly number[]): OpenRun[] {
   const isLeft = new Set(left);
-  const leftAt = new Map<number, number[]>();
-  const ringNodes = new Set<number>();
-  nodes.forEach((node, end) => {
-    if (!isLeft.has(end >> 1)) ringNodes.add(node);
-    else leftAt.set(node, [...(leftAt.get(node) ?? []), end]);
-  });
+  const allEnds = [...nodes.keys()];
+  const ringNodes = new Set(
+    allEnds.filter((end) => !isLeft.has(end >> 1)).map((end) => nodes[end] as number),
+  );
+  const leftAt = groupBy(
+    allEnds.filter((end) => isLeft.has(end >> 1)),
+    (end) => nodes[end] as number,
+  );
   const seen = new Set<number>();
   const runs: OpenRun[] = [];
   for (const first of [...left].sort((a, b) => a - b)) {

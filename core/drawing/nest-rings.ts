@@ -5,6 +5,7 @@ import { pointAlong, squaredDistance, tableOfRegion } from '../geometry/segment-
 import { tolerance } from '../geometry/tolerance';
 import { windingNumber } from '../geometry/winding';
 import type { DrawingContour } from './drawing';
+import { groupBy } from './group-by';
 import type { Ring } from './ring';
 
 /**
@@ -15,8 +16,7 @@ import type { Ring } from './ring';
 export function nestRings(rings: readonly Ring[]): readonly DrawingContour[] {
   const boxes = rings.map(({ contour }) => contourBox(contour));
   const parents = parentsOf(rings, boxes);
-  const childrenOf = new Map<number, number[]>();
-  parents.forEach((parent, i) => childrenOf.set(parent, [...(childrenOf.get(parent) ?? []), i]));
+  const childrenOf = groupBy(parents.keys(), (i) => parents[i] as number);
   const children = (parent: number): number[] => childrenOf.get(parent) ?? [];
   const byPlace = (a: number, b: number): number => comparePlaces(boxes[a] as Box, boxes[b] as Box) || a - b;
   const bySize = (a: number, b: number): number =>

@@ -7,8 +7,7 @@ import { roundArc } from './round-arc';
 /**
  * Steps as blocks of ISO 6983-1, one a line, ended by M30. Only words of the standard: `%`, comments in brackets,
  * G00–G03, G17, G40–G42, G70/G71, G90, F, D, N, M00, M30, and I, J from the arc's start to its centre. Numbers carry
- * a decimal point and, whatever the unit, the decimals that controls read: 4 in mm (0.1 µm), 5 in inch (0.25 µm).
- * `header` is one comment a line.
+ * a decimal point. `header` is one comment a line.
  */
 export function formatProgram(
   steps: readonly ProgramStep[],
@@ -26,7 +25,11 @@ export function formatProgram(
 /** RS274/NGC reads line numbers up to this; a longer program starts again at 1, which is allowed. */
 const lastNumber = 99_999;
 
-const decimals: Record<DisplayUnit, number> = { mm: 4, inch: 5 };
+/**
+ * A tenth of the finest steps that machines make (0.1 µm, 0.00001 in; common practice). With that step itself, an
+ * inside arc hardly larger than the offset could be rounded below it, and the control would refuse the contour.
+ */
+const decimals: Record<DisplayUnit, number> = { mm: 5, inch: 6 };
 
 class Blocks {
   readonly lines: string[] = [];

@@ -23,7 +23,7 @@ export function roundArc(from: Point, to: Point, bulge: number): Point | null {
   ]);
 }
 
-/** In steps: 0.4 µm in a metric program. */
+/** In steps: 0.04 µm in a metric program. */
 const leastRadius = 4;
 
 /** Radii closer than this many steps are equal; the nearer centre then wins. */
