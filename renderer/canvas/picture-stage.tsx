@@ -72,8 +72,8 @@ function Geometry({ scene, view, hidden }: GeometryProps) {
     ({ _context: context }: Context) => {
       const isShown = (part: PicturePart) => !hidden.includes(part);
       if (isShown('drawing')) drawDrawing(context, scene, view);
-      drawMembers(context, scene, view, isShown);
       if (isShown('remainder')) drawRemainders(context, scene, view);
+      drawMembers(context, scene, view, isShown);
       if (isShown('path')) drawPaths(context, scene, view, ({ member }) => isShown(member.role));
     },
     [scene, view, hidden],
@@ -91,10 +91,7 @@ function Overlay({ scene, view, job: madeFor }: { scene: Scene; view: View; job:
       drawMemberHighlight(context, scene, view, selected);
       drawMemberHighlight(context, scene, view, hovered);
       if (isHidden) return;
-      const kept = new Set(
-        [selected, hovered].flatMap((target) => (target?.kind === 'finding' ? [target.key] : [])),
-      );
-      const marks = layoutMarks(scene.plan.findings, view.viewport, view.size, kept);
+      const marks = layoutMarks(scene.plan, view.viewport, view.size, { selected, hovered });
       drawMarks(context, marks, view, job, hovered, selected);
     },
     [scene, view, job, hovered, selected, isHidden],

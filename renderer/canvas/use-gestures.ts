@@ -108,11 +108,8 @@ function point(app: App, at: ScreenPoint): void {
 function targetAt(app: App, at: ScreenPoint) {
   const { made, viewport, canvasSize, selected, hovered, hidden } = app.store.getState();
   if (!made) return null;
-  const kept = new Set(
-    [selected, hovered].flatMap((target) => (target?.kind === 'finding' ? [target.key] : [])),
-  );
   const marks = hidden.includes('findings')
     ? []
-    : layoutMarks(made.plan.findings, viewport, canvasSize, kept);
+    : layoutMarks(made.plan, viewport, canvasSize, { selected, hovered });
   return hitTest(made.plan, marks, viewport, canvasSize, at);
 }

@@ -1,24 +1,33 @@
 import type { Cure, Finding } from '../../core/finding';
-import { formatLength } from '../../core/units';
+import { formatLength, type DisplayUnit } from '../../core/units';
 import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
 
+export interface CuresProps {
+  readonly finding: Finding;
+  /** In whole sentences; otherwise a few words each. */
+  readonly whole: boolean;
+}
+
 /** What would make the finding vanish; what the program can do itself has a button. */
-export function Cures({ finding }: { finding: Finding }) {
+export function Cures({ finding, whole }: CuresProps) {
+  const unit = useAppState((state) => state.unit);
   if (finding.cures.length === 0) return null;
   return (
-    <ul className="cures" aria-label="What can be done">
+    <ul className={whole ? 'cures cures-whole' : 'cures'} aria-label="What can be done">
       {finding.cures.map((cure) => (
         <li key={`${cure.kind}/${cure.say}`} className="cure">
-          <span>{cure.say}</span>
+          {(whole || !hasButton(cure)) && <span>{whole ? cure.say : shortName(cure, unit)}</span>}
           <CureButton cure={cure} />
         </li>
       ))}
     </ul>
   );
 }
+
+const hasButton = (cure: Cure): boolean => cure.kind === 'wire' || cure.kind === 'match-corners';
 
 function CureButton({ cure }: { cure: Cure }) {
   const app = useApp();
@@ -31,7 +40,7 @@ function CureButton({ cure }: { cure: Cure }) {
           className="button button-small"
           onClick={() => editJob(app, setWire, cure.diameter)}
         >
-          Use {formatLength(cure.diameter, unit)} wire
+          {shortName(cure, unit)}
         </button>
       );
     case 'match-corners':
@@ -41,7 +50,7 @@ function CureButton({ cure }: { cure: Cure }) {
           className="button button-small"
           onClick={() => editJob(app, setPunchCorners, 'match the die')}
         >
-          Round the punch
+          {shortName(cure, unit)}
         </button>
       );
     case 'fillet':
@@ -49,5 +58,20 @@ function CureButton({ cure }: { cure: Cure }) {
     case 'other':
       // These change the drawing or the tool, which is the designer's to do.
       return null;
+  }
+}
+
+function shortName(cure: Cure, unit: DisplayUnit): string {
+  switch (cure.kind) {
+    case 'wire':
+      return `Use ${formatLength(cure.diameter, unit)} wire`;
+    case 'match-corners':
+      return 'Round the punch';
+    case 'fillet':
+      return `fillet of ${formatLength(cure.radius, unit)}`;
+    case 'section':
+      return 'split section';
+    case 'other':
+      return cure.say;
   }
 }

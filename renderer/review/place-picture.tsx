@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { Finding } from '../../core/finding';
 import type { Plan } from '../../core/plan';
 import { planIndex } from '../picture/plan-index';
+import { placeOfFinding, remaindersOf } from '../picture/place-of-finding';
 import { contourToSvg, segmentToSvg } from '../picture/segment-to-svg';
 import { useAppState } from '../state/use-app';
 
@@ -11,16 +12,16 @@ const around = 1.3;
 /** A small picture of the place: the contours around it and what the wire leaves there. */
 export const PlacePicture = memo(function PlacePicture({ finding }: { finding: Finding }) {
   const plan = useAppState((state) => state.made?.plan ?? null);
-  const { place } = finding;
-  if (!plan || !place) return <span className="place place-none" aria-hidden="true" />;
-  const half = Math.max(place.reach, 0.05) * around;
+  const place = plan && placeOfFinding(plan, finding);
+  if (!place) return <span className="place place-none" aria-hidden="true" />;
+  const half = Math.max(place.reach, 0.02) * around;
   // Flipped by the transform below: the drawing's y grows upwards.
   const viewBox = `${place.x - half} ${-place.y - half} ${2 * half} ${2 * half}`;
   return (
     <svg className="place" viewBox={viewBox} aria-hidden="true">
       <g transform="scale(1 -1)">
-        {remaindersOf(plan, finding.key).map((outline, index) => (
-          <path key={index} className="place-remainder" d={outline} />
+        {remaindersOf(plan, finding.key).map(({ outline }, index) => (
+          <path key={index} className="place-remainder" d={contourToSvg(outline)} />
         ))}
         {linesAround(plan, place, half).map(({ role, path }) => (
           <path key={role} className={`place-line place-${role}`} d={path} />
@@ -29,12 +30,6 @@ export const PlacePicture = memo(function PlacePicture({ finding }: { finding: F
     </svg>
   );
 });
-
-const remaindersOf = (plan: Plan, key: string): readonly string[] =>
-  plan.pairs
-    .flatMap(({ die, punch }) => [...die.remainders, ...punch.remainders])
-    .filter(({ findingKey }) => findingKey === key)
-    .map(({ outline }) => contourToSvg(outline));
 
 /** The segments near the place only: a part of ten thousand segments has a thousand small pictures. */
 function linesAround(plan: Plan, { x, y }: { x: number; y: number }, half: number) {

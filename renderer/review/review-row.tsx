@@ -62,8 +62,10 @@ export const ReviewRow = memo(function ReviewRow({ finding, rank, reason }: Revi
           <span className="review-message">{finding.message}</span>
         </span>
       </button>
-      <Cures finding={finding} />
-      <Settle finding={finding} reason={reason} />
+      <div className="review-foot">
+        {reason === null && <Cures finding={finding} whole={isSelected} />}
+        <Settle finding={finding} reason={reason} />
+      </div>
     </li>
   );
 });

@@ -1,3 +1,4 @@
+import { placeOfFinding } from '../picture/place-of-finding';
 import { sameTarget, type Target } from './app-state';
 import type { App } from './app-store';
 import { framed } from './viewport';
@@ -5,10 +6,10 @@ import { framed } from './viewport';
 /** Picks out a finding or member; a finding with a place is framed too where `show` says so. */
 export function selectTarget({ store }: App, target: Target | null, show = false): void {
   const state = store.getState();
-  const place =
-    show && target?.kind === 'finding'
-      ? state.made?.plan.findings.find((finding) => finding.key === target.key)?.place
-      : undefined;
+  const plan = state.made?.plan;
+  const finding =
+    show && target?.kind === 'finding' ? plan?.findings.find(({ key }) => key === target.key) : undefined;
+  const place = plan && finding ? placeOfFinding(plan, finding) : null;
   store.setState({
     selected: target,
     ...(place ? { viewport: framed(place, state.canvasSize) } : {}),

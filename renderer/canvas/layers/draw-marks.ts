@@ -23,12 +23,11 @@ export function drawMarks(
 
 /** A ring around the part of the drawing that the finding speaks of. */
 function drawReach(context: CanvasRenderingContext2D, mark: Mark, view: View, isSelected: boolean): void {
-  const reach = (mark.finding.place?.reach ?? 0) * view.viewport.scale;
   context.strokeStyle = view.palette.focus;
   context.lineWidth = isSelected ? 2.5 : 1.5;
   context.setLineDash([]);
   context.beginPath();
-  context.arc(mark.foot.x, mark.foot.y, Math.max(reach, 8), 0, 2 * Math.PI);
+  context.arc(mark.foot.x, mark.foot.y, Math.max(mark.reach, 8), 0, 2 * Math.PI);
   context.stroke();
 }
 

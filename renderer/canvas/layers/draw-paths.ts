@@ -28,7 +28,7 @@ export function drawPaths(
 }
 
 /** Pixels between arrowheads, and from where on a path is long enough to carry one. */
-const arrowSpacing = 110;
+const arrowSpacing = 160;
 const shortestWithArrow = 24;
 
 function drawArrowheads(context: CanvasRenderingContext2D, pass: PassPicture, view: View): void {
@@ -59,10 +59,10 @@ function drawArrowhead(context: CanvasRenderingContext2D, x: number, y: number, 
   context.translate(x, y);
   context.rotate(heading);
   context.beginPath();
-  context.moveTo(6, 0);
-  context.lineTo(-4, -3.5);
+  context.moveTo(5, 0);
+  context.lineTo(-4, -3);
   context.lineTo(-2.5, 0);
-  context.lineTo(-4, 3.5);
+  context.lineTo(-4, 3);
   context.closePath();
   context.fill();
   context.restore();

@@ -10,11 +10,11 @@ const size = { width: 800, height: 600 };
 const far: Viewport = { centre: { x: 0, y: 0 }, scale: 20 };
 const near: Viewport = { centre: { x: 0, y: 5 }, scale: 1000 };
 const corner = smallFinding({ key: 'corner', weight: 'decide', place: { x: 9.5, y: 4.5, reach: 0.2 } });
-const none = new Set<string>();
+const none = { selected: null, hovered: null };
 
 describe('hitTest', () => {
   const plan = testPlan([corner]);
-  const marks = layoutMarks(plan.findings, far, size, none);
+  const marks = layoutMarks(plan, far, size, none);
 
   it('takes the contour that the pointer is nearest to', () => {
     const onDie = toScreen(near, size, { x: 0, y: 5.002 });
@@ -41,25 +41,26 @@ describe('layoutMarks', () => {
   const crowd = [0, 1, 2].map((i) =>
     smallFinding({ key: `f${i}`, weight: 'note', place: { x: i * 0.01, y: 0, reach: 0.1 } }),
   );
+  const crowded = testPlan(crowd);
   const numbered = (marks: ReturnType<typeof layoutMarks>) =>
     marks.filter((mark) => mark.numbered).map(({ finding }) => finding.key);
 
   it('numbers the worst of those that would overlap', () => {
-    expect(numbered(layoutMarks(crowd, far, size, none))).toEqual(['f0']);
+    expect(numbered(layoutMarks(crowded, far, size, none))).toEqual(['f0']);
   });
 
   it('numbers the one picked out first', () => {
-    const marks = layoutMarks(crowd, far, size, new Set(['f2']));
+    const marks = layoutMarks(crowded, far, size, { ...none, hovered: { kind: 'finding', key: 'f2' } });
     expect(numbered(marks)).toEqual(['f2']);
     expect(marks[0]?.rank).toBe(3);
   });
 
   it('numbers all once they are apart', () => {
-    expect(numbered(layoutMarks(crowd, { ...far, scale: 5000 }, size, none))).toEqual(['f0', 'f1', 'f2']);
+    expect(numbered(layoutMarks(crowded, { ...far, scale: 5000 }, size, none))).toEqual(['f0', 'f1', 'f2']);
   });
 
   it('leaves out what has no place or is not on the canvas', () => {
     const findings = [smallFinding({ key: 'whole job', weight: 'note' }), corner];
-    expect(layoutMarks(findings, { ...far, centre: { x: 500, y: 0 } }, size, none)).toEqual([]);
+    expect(layoutMarks(testPlan(findings), { ...far, centre: { x: 500, y: 0 } }, size, none)).toEqual([]);
   });
 });
