@@ -46,20 +46,25 @@ export function contourMoves(contour: Contour): PlainMove[] {
 
 /** Points on every segment of a contour, ends included, about 0.02 mm apart. */
 export function pointsAlong(contour: Contour): Point[] {
-  return contourMoves(contour).flatMap(({ from, to, centre, counterClockwise }) => {
-    const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 0.02);
-    return Array.from({ length: count + 1 }, (_, index) => {
-      const t = index / count;
-      if (!centre) return { x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) };
-      const start = Math.atan2(from.y - centre.y, from.x - centre.x);
-      const end = Math.atan2(to.y - centre.y, to.x - centre.x);
-      const full = 2 * Math.PI;
-      const turn = counterClockwise ? (end - start + 2 * full) % full : -((start - end + 2 * full) % full);
-      const radius = Math.hypot(from.x - centre.x, from.y - centre.y);
-      return {
-        x: centre.x + radius * Math.cos(start + t * turn),
-        y: centre.y + radius * Math.sin(start + t * turn),
-      };
-    });
+  return contourMoves(contour).flatMap((move) => pointsOfMove(move, 0.02));
+}
+
+/** Points on a move, ends included, `apart` mm from one another or a little nearer. */
+export function pointsOfMove({ from, to, centre, counterClockwise }: PlainMove, apart: number): Point[] {
+  const full = 2 * Math.PI;
+  const angle = (p: Point) => (centre ? Math.atan2(p.y - centre.y, p.x - centre.x) : 0);
+  const start = angle(from);
+  const turned = counterClockwise ? angle(to) - start : start - angle(to);
+  const turn = (counterClockwise ? 1 : -1) * ((turned + 2 * full) % full);
+  const radius = centre ? Math.hypot(from.x - centre.x, from.y - centre.y) : 0;
+  const length = centre ? radius * Math.abs(turn) : Math.hypot(to.x - from.x, to.y - from.y);
+  const count = Math.max(1, Math.ceil(length / apart));
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const t = index / count;
+    if (!centre) return { x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) };
+    return {
+      x: centre.x + radius * Math.cos(start + t * turn),
+      y: centre.y + radius * Math.sin(start + t * turn),
+    };
   });
 }

@@ -18,7 +18,8 @@ export function seeded(seed: number): () => number {
 
 type Random = () => number;
 const between = (random: Random, low: number, high: number): number => low + (high - low) * random();
-const whole = (random: Random, low: number, high: number): number => Math.floor(between(random, low, high + 1));
+const whole = (random: Random, low: number, high: number): number =>
+  Math.floor(between(random, low, high + 1));
 const polar = (radius: number, angle: number, bulge = 0): Vertex => ({
   x: radius * Math.cos(angle),
   y: radius * Math.sin(angle),
@@ -29,7 +30,9 @@ const polar = (radius: number, angle: number, bulge = 0): Vertex => ({
 export const families: Readonly<Record<string, (random: Random) => Contour>> = {
   'spiky star': (random) => {
     const n = whole(random, 3, 24);
-    return Array.from({ length: n }, (_, i) => polar(between(random, 0.5, 6), (2 * Math.PI * (i + 0.8 * random())) / n));
+    return Array.from({ length: n }, (_, i) =>
+      polar(between(random, 0.5, 6), (2 * Math.PI * (i + 0.8 * random())) / n),
+    );
   },
   gear: (random) => {
     const teeth = whole(random, 5, 30);
@@ -59,7 +62,10 @@ export const families: Readonly<Record<string, (random: Random) => Contour>> = {
       contour.push({ x: 2 * i + 1, y: top, bulge: 0 }, { x: 2 * i, y: top, bulge: 0 });
       if (i === 0) break;
       const floor = between(random, 0.5, 1.5);
-      contour.push({ x: 2 * i - slot + 0.02, y: floor, bulge: 0 }, { x: 2 * i - 1 + 0.02, y: floor, bulge: 0 });
+      contour.push(
+        { x: 2 * i - slot + 0.02, y: floor, bulge: 0 },
+        { x: 2 * i - 1 + 0.02, y: floor, bulge: 0 },
+      );
     }
     return contour;
   },
@@ -73,7 +79,8 @@ export const families: Readonly<Record<string, (random: Random) => Contour>> = {
     const inner = Array.from({ length: steps }, (_, i) => at(steps - 1 - i, 0));
     return [...outer, ...inner];
   },
-  'rounded maze': (random) => roundedCorners(cells(random, whole(random, 3, 40)), between(random, 0.02, 0.45)),
+  'rounded maze': (random) =>
+    roundedCorners(cells(random, whole(random, 3, 40)), between(random, 0.02, 0.45)),
   'random arcs': (random) => {
     const n = whole(random, 3, 14);
     return Array.from({ length: n }, (_, i) =>
@@ -83,7 +90,8 @@ export const families: Readonly<Record<string, (random: Random) => Contour>> = {
   crystal: (random) => {
     const half: [number, number][] = [];
     const n = whole(random, 2, 8);
-    for (let i = 0; i < n; i++) half.push([between(random, 0.8, 5), ((i + 0.9 * random()) / n) * (Math.PI / 6)]);
+    for (let i = 0; i < n; i++)
+      half.push([between(random, 0.8, 5), ((i + 0.9 * random()) / n) * (Math.PI / 6)]);
     const contour: Vertex[] = [];
     for (let k = 0; k < 6; k++) {
       for (const [r, a] of half) contour.push(polar(r, (k * Math.PI) / 3 + a));
@@ -123,8 +131,18 @@ function cells(random: Random, count: number): Contour {
   for (;;) {
     const filled = new Set(['0,0']);
     while (filled.size < count) {
-      const [x, y] = [...filled][whole(random, 0, filled.size - 1)]?.split(',').map(Number) as [number, number];
-      const [dx, dy] = ([[1, 0], [0, 1], [-1, 0], [0, -1]] as const)[whole(random, 0, 3)] as readonly [number, number];
+      const [x, y] = [...filled][whole(random, 0, filled.size - 1)]?.split(',').map(Number) as [
+        number,
+        number,
+      ];
+      const [dx, dy] = (
+        [
+          [1, 0],
+          [0, 1],
+          [-1, 0],
+          [0, -1],
+        ] as const
+      )[whole(random, 0, 3)] as readonly [number, number];
       filled.add(`${x + dx},${y + dy}`);
     }
     const contour = outlineOf(filled);
@@ -168,7 +186,11 @@ function roundedCorners(contour: Contour, radius: number): Contour {
     const wy = Math.sign(after.y - v.y);
     const cross = ux * wy - uy * wx;
     if (cross === 0) return;
-    result.push({ x: v.x - ux * radius, y: v.y - uy * radius, bulge: Math.sign(cross) * Math.tan(Math.PI / 8) });
+    result.push({
+      x: v.x - ux * radius,
+      y: v.y - uy * radius,
+      bulge: Math.sign(cross) * Math.tan(Math.PI / 8),
+    });
     result.push({ x: v.x + wx * radius, y: v.y + wy * radius, bulge: 0 });
   });
   return result;

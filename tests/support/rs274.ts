@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { PlainMove } from './move-distance';
 
 export interface Rs274Move {
   readonly type: 'line' | 'rapid' | 'arc';
@@ -23,6 +24,20 @@ export interface Rs274Reply {
 }
 
 type Pair = readonly [number, number];
+
+/**
+ * A move by its points, scaled to mm. An arc of a few steps of the answer (fillets that a control rounds) has lost its
+ * shape to the 4 decimals, its direction even, and counts as a line.
+ */
+export function plainMove({ from, to, centre, counterClockwise }: Rs274Move, scale: number): PlainMove {
+  const point = ([x, y]: Pair) => ({ x: x * scale, y: y * scale });
+  const radius = centre ? Math.hypot(from[0] - centre[0], from[1] - centre[1]) : 0;
+  const shown = centre !== null && radius > 20 * step;
+  return { from: point(from), to: point(to), centre: shown ? point(centre) : null, counterClockwise };
+}
+
+/** Of the interpreter's answer, in the program's unit. */
+const step = 0.0001;
 
 /**
  * Runs LinuxCNC's stand-alone interpreter `rs274` (RS274/NGC, NIST IR 6556) on a program and returns the moves it
