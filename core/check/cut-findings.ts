@@ -51,21 +51,22 @@ function wireTooWide({ designed, memberId, contourId, reach }: CutQuery): Findin
 
 function brokenPasses(
   { memberId, contourId }: CutQuery,
-  { brokenPasses: passes, lead }: PlannedCut,
+  { brokenPasses: passes, lead, cut }: PlannedCut,
 ): readonly Finding[] {
-  return passes.map((pass) =>
-    findingOf({
+  return passes.map((pass) => {
+    const goesIn = cut.passes.some((path) => path.pass === pass);
+    return findingOf({
       code: 'slot',
       weight: 'stop',
-      title: `Pass ${pass + 1} does not get through a neck`,
-      message: `With the stock it leaves, pass ${pass + 1} breaks up in a neck that the finishing pass goes through, and the finishing pass would meet uncut stock there.`,
+      title: goesIn ? `Pass ${pass + 1} does not get through a neck` : `Pass ${pass + 1} does not go in`,
+      message: `With the stock it leaves, pass ${pass + 1} ${goesIn ? 'breaks up in a neck' : 'has no room in an opening'} that the finishing pass goes through, and the finishing pass would meet uncut stock there.`,
       place: placeAt(lead.begin),
       memberId,
       contourId,
       numbers: [{ label: 'pass', value: pass + 1, kind: 'count' }],
       cures: [{ kind: 'other', say: 'Lower the stock left by this pass, or choose a thinner wire.' }],
-    }),
-  );
+    });
+  });
 }
 
 function holeFinding({ memberId, contourId, wishes }: CutQuery, { lead }: PlannedCut): readonly Finding[] {

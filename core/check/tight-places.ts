@@ -1,15 +1,12 @@
 import type { Cure, Finding, FindingNumber } from '../finding';
-import type { Contour, Region } from '../geometry/contour';
-import { eachSegment } from '../geometry/contour-measures';
-import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
-import { tableOfRegion } from '../geometry/segment-table';
-import { tolerance } from '../geometry/tolerance';
+import type { Region } from '../geometry/contour';
+import { contourBox } from '../geometry/contour-measures';
 import type { MemberRole, Remainder } from '../plan';
 import { asCutRegion } from '../wire/as-cut';
 import { wireDiameters } from '../wire/pass-offsets';
 import { findingOf } from './finding-of';
 import { sayAngle, sayLength } from './say-length';
-import { extent, middleOf, unreachedPlaces, type Shape, type UnreachedPlace } from './unreached-places';
+import { extent, unreachedPlaces, type Shape, type UnreachedPlace } from './unreached-places';
 
 export interface TightPlaces {
   readonly remainders: readonly Remainder[];
@@ -35,13 +32,12 @@ export interface TightQuery {
  */
 export function tightPlaces(query: TightQuery): TightPlaces {
   const { designed, asCut, role, reach } = query;
-  const designedIndex = indexOf(tableOfRegion(designed));
   const thinner = thinnerWires(query);
   const remainders: Remainder[] = [];
   const findings: Finding[] = [];
   for (const place of unreachedPlaces(designed, asCut, role, reach)) {
     const { outline, depth, area } = place;
-    const wire = thinner.find(({ index }) => reaches(outline, designedIndex, index));
+    const wire = thinner.find(({ left }) => cures(left(), place));
     const finding = describe(query, place, wire?.diameter ?? null);
     findings.push(finding);
     remainders.push({ findingKey: finding.key, outline, depth, area });
@@ -51,29 +47,32 @@ export function tightPlaces(query: TightQuery): TightPlaces {
 
 interface ThinnerWire {
   readonly diameter: number;
-  readonly index: SegmentIndex;
+  /** The places it does not reach, worked out when first asked for. */
+  readonly left: () => readonly UnreachedPlace[];
 }
 
-/** What thinner wires of common diameters would leave, thickest first. */
+/** Thinner wires of common diameters, thickest first. */
 function thinnerWires({ designed, role, wireDiameter, sparkGap }: TightQuery): readonly ThinnerWire[] {
   return wireDiameters
     .filter((diameter) => diameter < wireDiameter)
-    .map((diameter) => ({
-      diameter,
-      index: indexOf(tableOfRegion(asCutRegion(designed, role, diameter / 2 + sparkGap))),
-    }));
+    .map((diameter) => {
+      const reach = diameter / 2 + sparkGap;
+      let left: readonly UnreachedPlace[] | undefined;
+      return {
+        diameter,
+        left: () => (left ??= unreachedPlaces(designed, asCutRegion(designed, role, reach), role, reach)),
+      };
+    });
 }
 
-/** Whether another wire reaches every point of the designed contour along a remainder. */
-function reaches(outline: Contour, designed: SegmentIndex, asCut: SegmentIndex): boolean {
-  let reached = true;
-  eachSegment(outline, (from, to) => {
-    for (const { x, y } of [from, middleOf(from, to)]) {
-      const onDesign = nearestSegment(designed, x, y, tolerance.sameBoundary).segment >= 0;
-      if (onDesign && nearestSegment(asCut, x, y, tolerance.remainder).segment < 0) reached = false;
-    }
+/** Whether nothing of a place is left by another wire; of a slot, nothing but its corners. */
+function cures(left: readonly UnreachedPlace[], place: UnreachedPlace): boolean {
+  const box = contourBox(place.outline);
+  return left.every((other) => {
+    if (place.shape.kind === 'slot' && other.shape.kind !== 'slot') return true;
+    const own = contourBox(other.outline);
+    return own.minX > box.maxX || own.maxX < box.minX || own.minY > box.maxY || own.maxY < box.minY;
   });
-  return reached;
 }
 
 function describe(query: TightQuery, place: UnreachedPlace, wire: number | null): Finding {
@@ -127,7 +126,7 @@ function curesFor(shape: Shape, reach: number, wire: number | null): readonly Cu
     cures.push({
       kind: 'wire',
       diameter: wire,
-      say: `Use ${sayLength(wire)} wire, the largest that reaches it.`,
+      say: `Use ${sayLength(wire)} wire, ${shape.kind === 'slot' ? 'the largest that gets through' : 'the largest that reaches it'}.`,
     });
   }
   if (shape.kind !== 'slot') {

@@ -109,7 +109,7 @@ function deepestPoint(outline: Contour, asCut: SegmentIndex): { depth: number; a
 }
 
 /** The point halfway along a segment. */
-export function middleOf(from: Vertex, to: Vertex): Point {
+function middleOf(from: Vertex, to: Vertex): Point {
   // The arc's top lies bulge half chords to the right of the chord's middle.
   return {
     x: (from.x + to.x) / 2 + (from.bulge * (to.y - from.y)) / 2,
