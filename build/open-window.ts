@@ -48,7 +48,7 @@ export async function serveInBackground(
       '15',
       ...files,
     ],
-    { cwd: projectFolder, detached: true, stdio: ['ignore', 'pipe', 'inherit'] },
+    { cwd: projectFolder, detached: true, stdio: ['ignore', 'pipe', 'ignore'] },
   );
   const says = await new Promise<string>((resolve, reject) => {
     child.once('error', reject);
