@@ -1,0 +1,80 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, expect, test } from 'vitest';
+import { bundlePrograms } from '../../../build/bundle-programs';
+import { createPipeline, readJobFile, writeJobFile } from '../../../core';
+import { temporaryFolder } from '../../support/temporary-folder';
+import { plate, smallDrawing } from '../support/small-drawings';
+
+const top = fileURLToPath(new URL('../../..', import.meta.url));
+const bundle = join(top, 'dist/check/cli-under-test');
+
+beforeAll(() => bundlePrograms(top, bundle, ['cli']));
+
+/** The bundled command as a shell runs it. */
+function diewright(folder: string, ...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(bundle, 'cli.cjs'), ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+  });
+  return { status, stdout, stderr };
+}
+
+test('ends with 2 while findings are open, with 0 when all are settled, and marks the programs so', () => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, 'plate.dxf'), smallDrawing(plate));
+  const draft = diewright(folder, 'plate.dxf', '--out', 'draft', '--thickness', '2mm');
+  expect(draft).toMatchObject({ status: 2, stderr: '' });
+  expect(draft.stdout).toContain('DRAFT');
+  const names = readdirSync(join(folder, 'draft'));
+  const program = names.find((name) => name.endsWith('.nc')) ?? '';
+  expect(readFileSync(join(folder, 'draft', program), 'utf8')).toContain('DRAFT');
+
+  // Every finding that a person may settle gets a reason; the plate has none of weight stop.
+  const jobName = names.find((name) => name.endsWith('.diewright.json')) ?? '';
+  const job = readJobFile(readFileSync(join(folder, 'draft', jobName), 'utf8'));
+  if (!job.ok) throw new Error(job.problem.what);
+  const settled = Object.fromEntries(openKeys(folder, jobName).map((key) => [key, { reason: 'checked' }]));
+  writeFileSync(join(folder, 'settled.diewright.json'), writeJobFile({ ...job.value, settled }));
+  const released = diewright(folder, 'settled.diewright.json', '--out', 'released');
+  expect(released).toMatchObject({ status: 0, stderr: '' });
+  for (const name of readdirSync(join(folder, 'released')).filter((file) => file.endsWith('.nc'))) {
+    expect(readFileSync(join(folder, 'released', name), 'utf8')).not.toContain('DRAFT');
+  }
+});
+
+test('ends with 1 and one line on the error side for a wrong input, and makes no folder', () => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, 'letter.dxf'), 'Dear toolmaker\n');
+  const { status, stdout, stderr } = diewright(folder, 'letter.dxf', '--out', 'out');
+  expect(status).toBe(1);
+  expect(stdout).toBe('');
+  expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+  expect(stderr).toContain('DXF');
+  expect(existsSync(join(folder, 'out'))).toBe(false);
+});
+
+test.each([
+  ['rain-gauge-contact-spring.dxf', ['--material', 'brass', '--thickness', '0.2mm']],
+  ['letterbox-hinge-leaf.dxf', ['--thickness', '1.5mm']],
+  ['bicycle-bell-striker-plate.dxf', ['--thickness', '0.8mm']],
+  ['heat-sink-spacer-inch.dxf', ['--material', 'aluminium-1100-5052', '--thickness', '0.040in']],
+])('does the whole job on the sample %s', (sample, options) => {
+  const folder = temporaryFolder();
+  const { status, stderr } = diewright(folder, join(top, 'samples', sample), '--out', 'out', ...options);
+  expect(stderr).toBe('');
+  expect([0, 2]).toContain(status);
+  const endings = readdirSync(join(folder, 'out')).map((name) => name.replace(/^.*?\./, '.'));
+  for (const ending of ['.csv', '.txt', '.diewright.json']) expect(endings).toContain(ending);
+  expect(endings.some((ending) => ending.endsWith('.nc'))).toBe(true);
+  expect(endings.some((ending) => ending.endsWith('.dxf'))).toBe(true);
+});
+
+function openKeys(folder: string, jobName: string): string[] {
+  const job = readJobFile(readFileSync(join(folder, 'draft', jobName), 'utf8'));
+  const plan = job.ok ? createPipeline().plan(job.value) : job;
+  if (!plan.ok) throw new Error(plan.problem.what);
+  return plan.value.findings.filter(({ weight }) => weight === 'decide').map(({ key }) => key);
+}
