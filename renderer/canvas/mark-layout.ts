@@ -21,6 +21,8 @@ export interface Mark {
 const stand = 17;
 const farthestStand = 80;
 export const badgeRadius = 10;
+/** The ring around a place leaves some of its surroundings out. */
+const ringShare = 0.6;
 /** How near two badges may come. */
 const nearest = 2 * badgeRadius + 2;
 
@@ -41,7 +43,16 @@ export function layoutMarks(plan: Plan, viewport: Viewport, size: Size, picked: 
     const target: Target = { kind: 'finding', key: finding.key };
     const isSelected = sameTarget(target, picked.selected);
     const goesFirst = isSelected || sameTarget(target, picked.hovered);
-    return [{ finding, rank: index + 1, foot, reach: place.reach * viewport.scale, isSelected, goesFirst }];
+    return [
+      {
+        finding,
+        rank: index + 1,
+        foot,
+        reach: ringShare * place.reach * viewport.scale,
+        isSelected,
+        goesFirst,
+      },
+    ];
   });
   const badges: ScreenPoint[] = [];
   const ordered = [

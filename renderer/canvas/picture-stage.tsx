@@ -13,7 +13,7 @@ import { layoutMarks } from './mark-layout';
 import { readPalette } from './palette';
 import { pictureWords } from './picture-words';
 import { buildScene, type Scene } from './scene';
-import { useGestures } from './use-gestures';
+import { leavePicture, useGestures } from './use-gestures';
 
 /**
  * The picture: one canvas for the geometry, redrawn when the view or the plan changes, and one over it for marks and
@@ -33,6 +33,9 @@ export function PictureStage() {
       ref={frame}
       className="picture"
       role="application"
+      // Here and not among the gestures: React tells a row that the pointer entered it before the element itself
+      // hears that the pointer left, and the row's highlight would be lost.
+      onPointerLeave={() => leavePicture(app)}
       tabIndex={0}
       aria-label="Picture of punch, die and wire paths"
       aria-description={pictureWords(made?.plan ?? null)}

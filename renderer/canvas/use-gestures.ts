@@ -50,10 +50,6 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       if (wasClick && event.button === 0) selectTarget(app, targetAt(app, pointOf(event)));
     });
     listen('pointercancel', () => endDrag(element, drag));
-    listen('pointerleave', () => {
-      app.store.setState({ pointer: null });
-      hoverTarget(app, null);
-    });
     listen('keydown', (event) => {
       const [x, y] = arrowSteps[event.key] ?? [0, 0];
       if ((x === 0 && y === 0) || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -64,6 +60,12 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
     });
     return () => stop.abort();
   }, [app, frame]);
+}
+
+/** The pointer has left the picture. */
+export function leavePicture(app: App): void {
+  app.store.setState({ pointer: null });
+  hoverTarget(app, null);
 }
 
 interface Drag {

@@ -4,15 +4,15 @@ import type { Finding, Place } from '../../core/finding';
 import type { Plan, Remainder } from '../../core/plan';
 
 /**
- * The place of a finding, as close as it can be shown: around the stock that the wire leaves, where it leaves any;
- * else as the finding says. Null for a finding about the whole job.
+ * The place of a finding, as close as it is worth looking at (`reach` is a half width to zoom to): around the stock
+ * that the wire leaves, where it leaves any; else as the finding says. Null for a finding about the whole job.
  */
 export function placeOfFinding(plan: Plan, finding: Finding): Place | null {
   if (!finding.place) return null;
   const [first, ...others] = remaindersOf(plan, finding.key).map(({ outline }) => contourBox(outline));
   if (!first) return finding.place;
   const box = others.reduce(boxAround, first);
-  const reach = widthOf(box);
+  const reach = Math.min(1.6 * widthOf(box), finding.place.reach);
   // The very corner, where the finding names it; else the middle of what stays.
   if (isWithin(box, finding.place)) return { ...finding.place, reach };
   return { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2, reach };

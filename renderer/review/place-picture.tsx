@@ -6,15 +6,12 @@ import { placeOfFinding, remaindersOf } from '../picture/place-of-finding';
 import { contourToSvg, segmentToSvg } from '../picture/segment-to-svg';
 import { useAppState } from '../state/use-app';
 
-/** Half widths of the place that the picture shows. */
-const around = 1.3;
-
 /** A small picture of the place: the contours around it and what the wire leaves there. */
 export const PlacePicture = memo(function PlacePicture({ finding }: { finding: Finding }) {
   const plan = useAppState((state) => state.made?.plan ?? null);
   const place = plan && placeOfFinding(plan, finding);
   if (!place) return <span className="place place-none" aria-hidden="true" />;
-  const half = Math.max(place.reach, 0.02) * around;
+  const half = Math.max(place.reach, 0.02);
   // Flipped by the transform below: the drawing's y grows upwards.
   const viewBox = `${place.x - half} ${-place.y - half} ${2 * half} ${2 * half}`;
   return (

@@ -74,9 +74,9 @@ export function fitted(box: Box, size: Size): Viewport {
   };
 }
 
-/** The view of a place and what matters around it: `reach` (a half width, mm) takes a third of the canvas. */
+/** The view of a place and what matters around it: `reach` is a half width, mm. */
 export function framed(place: { x: number; y: number; reach: number }, size: Size): Viewport {
-  const half = Math.max(place.reach, 0.02) * 3;
+  const half = Math.max(place.reach, 0.02);
   return fitted(
     { minX: place.x - half, minY: place.y - half, maxX: place.x + half, maxY: place.y + half },
     size,
