@@ -30,9 +30,12 @@ import { withoutDuplicates } from './without-duplicates';
  * `gapTolerance` (mm) are joined. A drawing without any closed contour is a problem.
  */
 export function outlineOf(raw: RawDrawing, unit: DrawingUnit, gapTolerance: number): Result<Drawing> {
+  const factor = drawingUnits[unit].mm;
+  const farthest = Math.max(...Object.values(raw.box).map(Math.abs)) * factor;
+  if (raw.pieces.length > 0 && farthest > farthestCoordinate) return tooFar(farthest, unit);
   const unused = new UnusedCount();
   unused.addAll(raw.unused);
-  const strands = strandsOf(raw, drawingUnits[unit].mm, unused);
+  const strands = strandsOf(raw, factor, unused);
   const { rings, open } = ringsOf(strands, gapTolerance, unused);
   if (rings.length === 0) return noContour(unused, open, gapTolerance);
   const contours = nestRings(rings);
@@ -59,6 +62,17 @@ export function outlineOf(raw: RawDrawing, unit: DrawingUnit, gapTolerance: numb
     findings,
   });
 }
+
+/** 100 km in mm: beyond it doubles are coarser than a tenth of the same-point distance. */
+const farthestCoordinate = 1e8;
+
+const tooFar = (farthest: number, unit: DrawingUnit) =>
+  failed(
+    'drawing-too-far',
+    `Read in ${unit}, the drawing reaches ${(farthest / 1e6).toPrecision(3)} km from its origin`,
+    'coordinates of the drawing',
+    'Choose the unit it was really drawn in, or move the part to the origin.',
+  );
 
 /** All pieces as strands, those without length counted and left out. */
 function strandsOf(raw: RawDrawing, factor: number, unused: UnusedCount): readonly Strand[] {
@@ -111,9 +125,19 @@ function ringsOf(strands: readonly Strand[], gap: number, unused: UnusedCount): 
 const byGeometry = (a: { chain: Ring['contour'] }, b: { chain: Ring['contour'] }): number =>
   compareChains(a.chain, b.chain);
 
-/** A line drawn there and back closes too; narrower than the doubled-piece distance it holds nothing. */
-const holdsArea = ({ contour, area, length }: Ring): boolean =>
-  contour.length >= 2 && area > (length / 2) * tolerance.duplicate;
+/**
+ * A line drawn there and back closes too: every piece of it lies on another. A figure of eight may hold as much
+ * clockwise as counter-clockwise and is a contour all the same, one that crosses itself.
+ */
+function holdsArea({ contour, area, length }: Ring): boolean {
+  if (contour.length < 2) return false;
+  if (area > (length / 2) * tolerance.duplicate) return true;
+  return !contour.every((_, i) => {
+    const turned = [...contour.slice(i), ...contour.slice(0, i)];
+    const [piece, others] = [turned.slice(0, 2), openedRing(turned).slice(1)];
+    return coverOf(others, tolerance.duplicate)(piece);
+  });
+}
 
 /** Whether a strand lies on one of the contours: a piece of an edge drawn a second time. */
 function coveredBy(rings: readonly Ring[]): (strand: Strand) => boolean {

@@ -189,9 +189,11 @@ function splineShape(groups: readonly ParsedGroup[], place: Transform): PieceSha
   const weights = all(41);
   const rising = knots.every((knot, i) => i === 0 || knot >= (knots[i - 1] as number));
   const fits = degree >= 1 && xs.length > degree && knots.length === xs.length + degree + 1 && rising;
+  // A knot more manifold than the degree, other than at an end, would let the curve jump.
+  const jumps = knots.slice(degree + 1, xs.length).some((knot, i, inner) => knot === inner[i + degree]);
   const weighed =
     weights.length === 0 || (weights.length === xs.length && weights.every((weight) => weight > 0));
-  if (!fits || !weighed) return { reason: 'spline whose knots, points and weights do not match' };
+  if (!fits || jumps || !weighed) return { reason: 'spline whose knots, points and weights do not match' };
   if ((knots[degree] as number) >= (knots[xs.length] as number)) return { reason: pointLike };
   const placed = xs.map((x, i) => moved(place, vector(x, ys[i] as number, zs[i] ?? 0)));
   if (isTilted(placed)) return { reason: tilted };

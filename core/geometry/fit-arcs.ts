@@ -14,8 +14,8 @@ export interface FittedArcs {
  * Lines and arcs that follow a curve within `tolerance` and run tangent into one another.
  *
  * Greedy: from where the last piece ended, the longest span that two tangent arcs (a biarc) can follow. A straight
- * or circular curve comes out as one line or as arcs of at most a half turn. Where even the shortest span fails (a
- * cusp), a line bridges it and its true error is counted.
+ * or circular curve comes out as one line or as arcs of at most a half turn. A cusp is passed by a line no longer than
+ * the tolerance.
  * Example: a quarter of the ellipse 20 × 10 at 0.0005 gives 16 arcs.
  */
 export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
@@ -76,7 +76,7 @@ function longestPiece(
       bad = length;
       if (best) break;
       length /= 2;
-      if (length < shortest) return bridge(curve, at, shortest);
+      if (length < shortest) throw new Error(`Broken assumption: a curve to fit does not jump (at ${at})`);
     }
   }
   for (let i = 0; i < halvings; i++) {
@@ -89,17 +89,4 @@ function longestPiece(
     } else bad = middle;
   }
   return best;
-}
-
-/** A straight line over the shortest span: the way past a cusp. */
-function bridge(curve: FitCurve, at: number, shortest: number): Piece {
-  const end = at + 2 * shortest >= curve.to ? curve.to : at + shortest;
-  const from = curve.point(at);
-  const middle = curve.point((at + end) / 2);
-  const to = curve.point(end);
-  const error = Math.max(
-    Math.hypot(middle.x - from.x, middle.y - from.y),
-    Math.hypot(middle.x - to.x, middle.y - to.y),
-  );
-  return { end, fit: { vertices: [{ x: from.x, y: from.y, bulge: 0 }], error } };
 }

@@ -1,12 +1,12 @@
 import type { Point, Vertex } from './contour';
 import type { FitCurve } from './fit-curve';
-import { largestDeviation, type Arc } from './fit-deviation';
+import { largestDeviation, largestReach, type Arc } from './fit-deviation';
 import { tolerance } from './tolerance';
 
 export interface FittedPair {
   /** The start of every arc; the end of the last is the curve's point at the span's end. */
   readonly vertices: readonly Vertex[];
-  /** Largest distance between curve and arcs; Infinity where no pair of arcs fits at all. */
+  /** Largest distance between curve and arcs; Infinity where a sample is beyond the limit. */
   readonly error: number;
 }
 
@@ -17,6 +17,9 @@ export interface FittedPair {
  *
  * The joints of all such pairs lie on the circle through both ends that turns by the whole turn of the curve: seen
  * from a joint the two chords turn by half of it. Of these the joint that lies on the curve itself is taken.
+ *
+ * Where no such pair exists (about a cusp, or over next to no chord) a line stands for the span, and its error is the
+ * farthest that the curve gets from its start: small for a small span, whatever the curve does in it.
  */
 export function fitBiarc(curve: FitCurve, from: number, to: number, limit: number): FittedPair {
   const start = curve.point(from);
@@ -24,15 +27,19 @@ export function fitBiarc(curve: FitCurve, from: number, to: number, limit: numbe
   const startWay = unit(curve.tangent(from));
   const endWay = unit(curve.tangent(to));
   const chord = { x: end.x - start.x, y: end.y - start.y };
-  if (Math.hypot(chord.x, chord.y) <= tolerance.samePoint) return none;
+  const spot = (): FittedPair => ({
+    vertices: [{ x: start.x, y: start.y, bulge: 0 }],
+    error: largestReach(curve, from, to, limit),
+  });
+  if (Math.hypot(chord.x, chord.y) <= tolerance.samePoint) return spot();
   const leaving = turn(startWay, chord);
   const arriving = turn(chord, endWay);
   // Past a quarter turn to the chord an arc would exceed a half turn, and the nearest-arc rule below would not hold.
-  if (Math.abs(leaving) > widest || Math.abs(arriving) > widest) return none;
+  if (Math.abs(leaving) > widest || Math.abs(arriving) > widest) return spot();
   const joint = jointOf(curve, from, to, start, end, leaving, arriving);
   const firstTurn = turn(startWay, { x: joint.x - start.x, y: joint.y - start.y });
   const lastTurn = turn({ x: end.x - joint.x, y: end.y - joint.y }, endWay);
-  if (Math.abs(firstTurn) > widest || Math.abs(lastTurn) > widest) return none;
+  if (Math.abs(firstTurn) > widest || Math.abs(lastTurn) > widest) return spot();
   const first = arcFrom(start, startWay, joint, firstTurn);
   const jointWay = rotated(startWay, 2 * firstTurn);
   const last = arcFrom(joint, jointWay, end, lastTurn);
@@ -48,7 +55,6 @@ export function fitBiarc(curve: FitCurve, from: number, to: number, limit: numbe
 
 /** Arcs up to 160° each keep clear of the half turn, where the joint is no longer well placed. */
 const widest = (80 * Math.PI) / 180;
-const none: FittedPair = { vertices: [], error: Infinity };
 const jointSearch = 44;
 
 function jointOf(

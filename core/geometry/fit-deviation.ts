@@ -25,7 +25,25 @@ export function largestDeviation(
   last: Arc,
   limit: number,
 ): number {
-  const deviation = (t: number): number => Math.abs(signedDistance(curve.point(t), first, last));
+  return largestValue(curve, from, to, limit, (t) => Math.abs(signedDistance(curve.point(t), first, last)));
+}
+
+/** The farthest that a span of a curve gets from where it starts; Infinity as soon as a sample is beyond `limit`. */
+export function largestReach(curve: FitCurve, from: number, to: number, limit: number): number {
+  const start = curve.point(from);
+  return largestValue(curve, from, to, limit, (t) => {
+    const { x, y } = curve.point(t);
+    return Math.hypot(x - start.x, y - start.y);
+  });
+}
+
+function largestValue(
+  curve: FitCurve,
+  from: number,
+  to: number,
+  limit: number,
+  deviation: (t: number) => number,
+): number {
   const samples = sampleParameters(curve, from, to);
   const values: number[] = [];
   for (const t of samples) {

@@ -174,6 +174,12 @@ describe('damaged structure', () => {
     expect(problemOf(outlineOf(text, 'mm', 0.005)).where).toMatch(/TEXT on layer NOTES: text/);
   });
 
+  it('a unit that makes the drawing hundreds of kilometres wide is refused', () => {
+    const wide = raw(dxf({ entities: square(0, 0, 1000) }));
+    expect(problemOf(outlineOf(wide, 'km', 0.005)).code).toBe('drawing-too-far');
+    expect(problemOf(outlineOf(wide, 'nm', 0.005)).code).toBe('no-closed-contour');
+  });
+
   it('random damage never throws', () => {
     let state = 12345;
     const next = (below: number) => {
