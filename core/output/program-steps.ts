@@ -51,7 +51,8 @@ function cutSteps(cut: Cut, compensated: boolean): readonly ProgramStep[] {
     const run = runsOf(pass)[part];
     if (!run || run.cut.length < 2) return;
     path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tab' });
-    if (compensated) path.offsetRun(run, overlapped(runsOf(pass), run, pass.offset), offsetNumber(pass));
+    const cut = compensated ? overlapped(runsOf(pass), run, pass.offset) : null;
+    if (cut) path.offsetRun(run, cut, offsetNumber(pass));
     else path.run(run);
   };
   for (const pass of cut.passes) write(pass, 'main');
@@ -62,23 +63,29 @@ function cutSteps(cut: Cut, compensated: boolean): readonly ProgramStep[] {
   return path.steps;
 }
 
-/** The run's cut, begun a little earlier along what lies before it: the tab before the main run, and the other way. */
-function overlapped({ main, tab }: PassRuns, run: CutRun, offset: number): Chain {
+/**
+ * The run's cut, begun a little earlier along what lies before it: the tab before the main run, and the other way.
+ * Null where there is no room.
+ */
+function overlapped({ main, tab }: PassRuns, run: CutRun, offset: number): Chain | null {
   const waste = run.leadIn.at(-2);
   const neighbour = (run === main ? tab : main) ?? main;
   const before = [neighbour.cut, reversedChain(neighbour.cut)].find((chain) =>
     meets(chain.at(-1), run.cut[0]),
   );
-  return waste && before ? overlappedRun(run.cut, before, waste, offset) : run.cut;
+  return waste && before ? overlappedRun(run.cut, before, { waste, side: run.wireSide, offset }) : null;
 }
 
 /** The offset goes on and off along a straight lead; a control needs it longer than the offset. */
 function canCompensate(pass: PassPath): boolean {
+  const runs = pass.contour;
   if (pass.main.cut.length === 0) return true;
-  if (!pass.contour) return false;
-  const { main, tab } = pass.contour;
-  return [main, ...(tab ? [tab] : [])].every(
-    ({ leadIn, leadOut }) => isLongLine(leadIn.slice(0, 2)) && isLongLine(leadOut.slice(-2)),
+  if (!runs) return false;
+  return [runs.main, ...(runs.tab ? [runs.tab] : [])].every(
+    (run) =>
+      isLongLine(run.leadIn.slice(0, 2)) &&
+      isLongLine(run.leadOut.slice(-2)) &&
+      overlapped(runs, run, pass.offset) !== null,
   );
 
   function isLongLine([from, to]: Chain): boolean {

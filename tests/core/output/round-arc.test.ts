@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { roundArc } from '../../../core/output/round-arc';
 
-/** A program of 4 decimals in mm up to 1 m: whole steps of 0.1 µm. */
+/** A program of 5 decimals in mm up to 100 mm: whole steps of 0.01 µm. */
 const step = fc.integer({ min: -10_000_000, max: 10_000_000 });
 const bulge = fc.double({ min: 0.001, max: 1, noNaN: true }).chain((b) => fc.constantFrom(b, -b));
 

@@ -4,9 +4,9 @@ import type { Member } from '../../../core/plan';
 import { writeProgram } from '../../../core/output/write-program';
 import { rs274 } from '../../support/outside-tool';
 import { exampleParts, planOf } from '../../support/plan-of';
-import { contourMoves, distanceToMoves, pointsAlong, type PlainMove } from '../../support/move-distance';
+import { contourMoves, distanceToMoves, pointsAlong } from '../../support/move-distance';
 import { readProgram } from '../../support/read-program';
-import type { Rs274Move } from '../../support/rs274';
+import { plainMove, type Rs274Move } from '../../support/rs274';
 import { runProgram } from '../../support/run-program';
 
 // Outside source: LinuxCNC's interpreter of RS274/NGC (NIST IR 6556), which answers with 4 decimals.
@@ -35,11 +35,6 @@ function compensatedRuns(moves: readonly Rs274Move[]): Rs274Move[][] {
     runs.at(-1)?.push(move);
   });
   return runs;
-}
-
-function plainMove({ from, to, centre, counterClockwise }: Rs274Move, scale: number): PlainMove {
-  const point = ([x, y]: readonly [number, number]) => ({ x: x * scale, y: y * scale });
-  return { from: point(from), to: point(to), centre: centre ? point(centre) : null, counterClockwise };
 }
 
 describe.skipIf(missing)('programs in the RS274/NGC interpreter', () => {
