@@ -1,21 +1,28 @@
-import { arrange } from './arrange';
+import { arrange, type PairVisitor } from './arrange';
 import type { Region } from './contour';
-import { rawOffset } from './raw-offset';
+import { neighboursWithin, type Neighbours } from './neighbours';
+import { rawOffset, type RawOffset } from './raw-offset';
 import { indexOf, isNearer, pairsWithin, type SegmentIndex } from './segment-index';
-import { num, tableOfRegion } from './segment-table';
+import { int, num, segmentBoxes, squaredDistance, tableOfRegion } from './segment-table';
 import { drop, forward, middleOfRun, stitchLoops } from './stitch-loops';
 import { tolerance } from './tolerance';
 
-/** A region made ready for any number of offsets: its segments in columns and their index. */
+/** A region made ready for any number of offsets up to a reach: segments in columns, their index, who is near whom. */
 export interface PreparedRegion {
   readonly region: Region;
   readonly index: SegmentIndex;
+  /** Null where the reach is so large that everything is near everything. */
+  readonly neighbours: Neighbours | null;
 }
 
-export const prepareRegion = (region: Region): PreparedRegion => ({
-  region,
-  index: indexOf(tableOfRegion(region)),
-});
+/**
+ * Prepares a region for offsets of at most `reach` to either side. What is far apart stays so under every offset: two
+ * parallels can only meet where their sources lie within twice the distance, so that is found out once.
+ */
+export function prepareRegion(region: Region, reach: number): PreparedRegion {
+  const index = indexOf(tableOfRegion(region));
+  return { region, index, neighbours: neighboursWithin(index, 2 * Math.abs(reach) + tolerance.samePoint) };
+}
 
 /**
  * All points farther from the region's boundary than `distance`: positive grows it (the wire outside a punch), negative
@@ -26,23 +33,107 @@ export const prepareRegion = (region: Region): PreparedRegion => ({
  * Idea: the boundary sought is a part of the parallels of all segments and the arcs about all corners. Those are cut
  * wherever they meet, and a run between two meeting places belongs to the result exactly when its middle is nowhere
  * nearer to the source than the distance. Each run is judged on its own, so one ill-conditioned crossing cannot turn
- * the rest inside out. O(n log n + k log k) for k crossings.
+ * the rest inside out. O(n log n + k log k) for k crossings; of a prepared region O(n + k log k).
  */
 export function offsetRegion(source: Region | PreparedRegion, distance: number): Region {
-  const prepared = isPrepared(source) ? source : prepareRegion(source);
+  const prepared = isPrepared(source) ? source : prepareRegion(source, distance);
   if (distance === 0) return prepared.region;
   const raw = rawOffset(prepared.index.table, distance);
-  const arrangement = arrange(raw, pairsWithin(indexOf(raw)));
+  const neighbours = coveringNeighbours(prepared, distance);
+  const arrangement = arrange(
+    raw.table,
+    neighbours ? pairsOfNeighbours(raw, neighbours) : pairsWithin(indexOf(raw.table)),
+  );
   const fate = new Uint8Array(arrangement.runCount);
   const limit = Math.abs(distance) - tolerance.tooNear;
+  const sourceOf = neighbours && sourcesOf(raw);
   const middle = new Float64Array(2);
   for (let run = 0; run < arrangement.runCount; run++) {
-    middleOfRun(arrangement, run, middle);
-    fate[run] = isNearer(prepared.index, num(middle, 0), num(middle, 1), limit) ? drop : forward;
+    const piece = middleOfRun(arrangement, run, middle);
+    const x = num(middle, 0);
+    const y = num(middle, 1);
+    const tooNear =
+      neighbours && sourceOf
+        ? isNearerAmong(
+            prepared.index,
+            neighbours,
+            int(sourceOf, int(arrangement.elementOf, piece)),
+            x,
+            y,
+            limit,
+          )
+        : isNearer(prepared.index, x, y, limit);
+    fate[run] = tooNear ? drop : forward;
   }
   return stitchLoops(arrangement, fate).loops;
 }
 
 function isPrepared(source: Region | PreparedRegion): source is PreparedRegion {
   return !Array.isArray(source);
+}
+
+function coveringNeighbours({ neighbours }: PreparedRegion, distance: number): Neighbours | null {
+  return neighbours && neighbours.within >= 2 * Math.abs(distance) ? neighbours : null;
+}
+
+/** Pairs of raw elements whose boxes touch, looked for only among the elements of neighbouring segments. */
+function pairsOfNeighbours(
+  { table, parallel, join, firstJoin }: RawOffset,
+  { start, list }: Neighbours,
+): PairVisitor {
+  return (visit) => {
+    const boxes = segmentBoxes(table);
+    const room = tolerance.samePoint;
+    const meet = (a: number, b: number): void => {
+      if (a < 0 || b < 0) return;
+      if (
+        num(boxes, 4 * a) > num(boxes, 4 * b + 2) + room ||
+        num(boxes, 4 * b) > num(boxes, 4 * a + 2) + room
+      )
+        return;
+      if (num(boxes, 4 * a + 1) > num(boxes, 4 * b + 3) + room) return;
+      if (num(boxes, 4 * b + 1) > num(boxes, 4 * a + 3) + room) return;
+      // An arc about a corner only touches the parallels it links.
+      const linked = int(table.next, a) === b || int(table.next, b) === a;
+      if (linked && (a >= firstJoin || b >= firstJoin)) return;
+      visit(a, b);
+    };
+    for (let i = 0; i < parallel.length; i++) {
+      for (let k = int(start, i); k < int(start, i + 1); k++) {
+        const j = int(list, k);
+        if (j < i) continue;
+        meet(int(parallel, i), int(parallel, j));
+        meet(int(parallel, i), int(join, j));
+        meet(int(join, i), int(parallel, j));
+        meet(int(join, i), int(join, j));
+      }
+    }
+  };
+}
+
+/** The segment that each raw element came from. */
+function sourcesOf({ table, parallel, join }: RawOffset): Int32Array {
+  const sourceOf = new Int32Array(table.count);
+  for (let i = 0; i < parallel.length; i++) {
+    if (int(parallel, i) >= 0) sourceOf[int(parallel, i)] = i;
+    if (int(join, i) >= 0) sourceOf[int(join, i)] = i;
+  }
+  return sourceOf;
+}
+
+/** Whether any neighbour of a segment comes nearer to a point at the offset from it than the limit. */
+function isNearerAmong(
+  { table }: SegmentIndex,
+  { start, list }: Neighbours,
+  segment: number,
+  x: number,
+  y: number,
+  limit: number,
+): boolean {
+  const squared = limit * limit;
+  if (squaredDistance(table, segment, x, y) < squared) return true;
+  for (let k = int(start, segment); k < int(start, segment + 1); k++) {
+    if (squaredDistance(table, int(list, k), x, y) < squared) return true;
+  }
+  return false;
 }

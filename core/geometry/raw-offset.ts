@@ -11,16 +11,29 @@ import {
 } from './segment-table';
 import { tolerance } from './tolerance';
 
+/** The elements of a raw offset, and which of them came from each segment of the source. */
+export interface RawOffset {
+  readonly table: SegmentTable;
+  /** The segment's parallel; negative where it has none. */
+  readonly parallel: Int32Array;
+  /** The arc about the segment's end; -1 where there is none. */
+  readonly join: Int32Array;
+  /** Elements from here on are arcs about corners. */
+  readonly firstJoin: number;
+}
+
 /**
  * The parallels of all segments at a distance to the right of travel (negative: to the left), and an arc about every
  * corner that opens towards that side. Neighbours that share an end are linked by `next`; neighbours that cross are
  * trimmed to their crossing and linked; all else is left dangling for the arrangement to settle. Arcs that would turn
  * inside out have no parallel. O(n).
  */
-export function rawOffset(source: SegmentTable, distance: number): SegmentTable {
+export function rawOffset(source: SegmentTable, distance: number): RawOffset {
   const raw = emptyTable(2 * source.count);
   const parallel = new Int32Array(source.count);
+  const join = new Int32Array(source.count).fill(-1);
   for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, i, distance, raw);
+  const firstJoin = raw.count;
   const afterPoint = new Int32Array(source.count).fill(vanished);
   const link = (from: number, to: number): void => {
     if (from >= 0) raw.next[from] = to;
@@ -41,9 +54,10 @@ export function rawOffset(source: SegmentTable, distance: number): SegmentTable 
     const to = int(parallel, k);
     if (Math.abs(turn * distance) <= tolerance.samePoint) link(from, to);
     else if (turn * distance > 0) {
-      const join = addJoin(raw, x, y, arrive, leave, turn, distance);
-      link(from, join);
-      link(join, to);
+      const arc = addJoin(raw, x, y, arrive, leave, turn, distance);
+      join[i] = arc;
+      link(from, arc);
+      link(arc, to);
     } else if (from >= 0 && to >= 0) trimToCrossing(raw, from, to, turn, out);
   }
   for (let e = 0; e < raw.count; e++) {
@@ -51,7 +65,7 @@ export function rawOffset(source: SegmentTable, distance: number): SegmentTable 
     while (next <= firstPoint) next = int(afterPoint, firstPoint - next);
     raw.next[e] = next;
   }
-  return raw;
+  return { table: raw, parallel, join, firstJoin };
 }
 
 /**

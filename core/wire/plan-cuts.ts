@@ -33,7 +33,10 @@ export function planCuts(
   offsets: readonly PassOffset[],
   wishes: CutWishes,
 ): readonly PlannedCut[] {
-  const prepared = prepareRegion(designed);
+  const prepared = prepareRegion(
+    designed,
+    Math.max(...offsets.map(({ offset }) => offset)) + tolerance.compensationRoom,
+  );
   const loopsOf = offsets.map(({ offset }) => pathLoops(prepared, role, offset));
   const contoursOf = offsets.map(({ offset }) =>
     asCutRegion(prepared, role, offset + tolerance.compensationRoom),

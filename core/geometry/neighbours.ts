@@ -1,0 +1,67 @@
+import type { SegmentIndex } from './segment-index';
+import { num } from './segment-table';
+
+/** For every segment of a table those that come within a distance of it (boxes compared), as compressed rows. */
+export interface Neighbours {
+  readonly within: number;
+  /** Neighbours of segment i are `list[start[i]] … list[start[i + 1] - 1]`, in no order, itself not among them. */
+  readonly start: Int32Array;
+  readonly list: Int32Array;
+}
+
+/**
+ * The neighbours of all segments within a distance, mm; null where there are so many that listing them would cost more
+ * than searching each time (a distance much larger than the segments). O(n log n + k) for k pairs.
+ */
+export function neighboursWithin({ table, boxes, tree }: SegmentIndex, within: number): Neighbours | null {
+  const count = table.count;
+  const most = count * worthListing;
+  let pairs = new Int32Array(8 * count + 16);
+  let used = 0;
+  const degree = new Int32Array(count + 1);
+  let tooMany = false;
+  for (let i = 0; tree && i < count && !tooMany; i++) {
+    if (2 * count + used > pairs.length) pairs = grown(pairs);
+    tree.search(
+      num(boxes, 4 * i) - within,
+      num(boxes, 4 * i + 1) - within,
+      num(boxes, 4 * i + 2) + within,
+      num(boxes, 4 * i + 3) + within,
+      (j) => {
+        if (j <= i) return false;
+        pairs[used++] = i;
+        pairs[used++] = j;
+        degree[i] = (degree[i] as number) + 1;
+        degree[j] = (degree[j] as number) + 1;
+        return false;
+      },
+    );
+    tooMany = used > 2 * most;
+  }
+  return tooMany ? null : asRows(within, degree, pairs, used);
+}
+
+/** Neighbours per segment up to which a list pays. */
+const worthListing = 40;
+
+function asRows(within: number, degree: Int32Array, pairs: Int32Array, used: number): Neighbours {
+  const start = new Int32Array(degree.length);
+  for (let i = 0; i + 1 < degree.length; i++) start[i + 1] = (start[i] as number) + (degree[i] as number);
+  const next = start.slice();
+  const list = new Int32Array(used);
+  for (let k = 0; k < used; k += 2) {
+    const i = pairs[k] as number;
+    const j = pairs[k + 1] as number;
+    list[next[i] as number] = j;
+    next[i] = (next[i] as number) + 1;
+    list[next[j] as number] = i;
+    next[j] = (next[j] as number) + 1;
+  }
+  return { within, start, list };
+}
+
+function grown(column: Int32Array): Int32Array<ArrayBuffer> {
+  const larger = new Int32Array(column.length * 2);
+  larger.set(column);
+  return larger;
+}
