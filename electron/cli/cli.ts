@@ -1,0 +1,33 @@
+#!/usr/bin/env node
+import { createPipeline } from '../../core/pipeline';
+import { jobOnDrawing, readJobFile } from '../../core/job-file';
+import { exitCodes } from './exit-codes';
+import { runHeadless } from './run-headless';
+
+const pipeline = createPipeline();
+
+runHeadless(
+  process.argv.slice(2),
+  {
+    jobOnDrawing,
+    readJobFile,
+    drawingSize: (job) => pipeline.drawingSize(job),
+    plan: (job) => pipeline.plan(job),
+    files: (job) => pipeline.files(job),
+  },
+  {
+    out: (text) => void process.stdout.write(`${text}\n`),
+    error: (text) => void process.stderr.write(`${text}\n`),
+  },
+).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (error: unknown) => {
+    console.error(
+      'Diewright made a mistake and wrote nothing. Please report it with the drawing and these lines:',
+    );
+    console.error(error);
+    process.exitCode = exitCodes.bug;
+  },
+);
