@@ -1,4 +1,4 @@
-import { test, type TestAPI } from 'vitest';
+import { test } from 'vitest';
 import { findBrowser, installBrowserHint } from '../../../electron/local-window/find-browser';
 
 /** Where this is set, a missing browser fails the tests that need it: a build machine must not skip them unseen. */
@@ -15,4 +15,4 @@ const missing = findBrowser() === null && !browserRequired;
 if (missing) console.log(`Window tests are skipped. ${installBrowserHint}`);
 
 /** `test` for tests that need a browser: skipped where there is none, or failing where one is required. */
-export const windowTest: TestAPI = missing ? test.skip : test;
+export const windowTest: (name: string, run: () => Promise<void>) => void = missing ? test.skip : test;
