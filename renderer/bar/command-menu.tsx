@@ -15,28 +15,26 @@ export function CommandMenu() {
       <DropdownMenu.Trigger className="icon-button" aria-label="Menu">
         <Menu aria-hidden="true" />
       </DropdownMenu.Trigger>
-      <DropdownMenu.Portal>
-        <DropdownMenu.Content
-          className="menu"
-          align="start"
-          sideOffset={6}
-          collisionPadding={8}
-          aria-label="Menu"
-        >
-          {groups.map((group, index) => (
-            <Fragment key={group}>
-              {index > 0 && <DropdownMenu.Separator className="menu-line" />}
-              <DropdownMenu.Group aria-label={group}>
-                {commandList
-                  .filter((command) => command.group === group)
-                  .map((command) => (
-                    <CommandItem key={command.id} command={command} />
-                  ))}
-              </DropdownMenu.Group>
-            </Fragment>
-          ))}
-        </DropdownMenu.Content>
-      </DropdownMenu.Portal>
+      <DropdownMenu.Content
+        className="menu"
+        align="start"
+        sideOffset={6}
+        collisionPadding={8}
+        aria-label="Menu"
+      >
+        {groups.map((group, index) => (
+          <Fragment key={group}>
+            {index > 0 && <DropdownMenu.Separator className="menu-line" />}
+            <DropdownMenu.Group aria-label={group}>
+              {commandList
+                .filter((command) => command.group === group)
+                .map((command) => (
+                  <CommandItem key={command.id} command={command} />
+                ))}
+            </DropdownMenu.Group>
+          </Fragment>
+        ))}
+      </DropdownMenu.Content>
     </DropdownMenu.Root>
   );
 }

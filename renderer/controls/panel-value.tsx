@@ -10,30 +10,28 @@ export interface PanelValueProps {
   readonly children: ReactNode;
 }
 
-/** Words of the job line that open a small panel. */
+/** Words of the job line that open a small panel; it stays in their landmark, for those who hear the page. */
 export function PanelValue({ label, text, title, children }: PanelValueProps) {
   return (
     <Popover.Root>
       <Popover.Trigger className="value value-panel" aria-label={`${label}: ${text}`}>
         {text}
       </Popover.Trigger>
-      <Popover.Portal>
-        <Popover.Content
-          className="panel"
-          align="start"
-          sideOffset={6}
-          collisionPadding={12}
-          aria-label={title}
-        >
-          <header className="panel-head">
-            <h2>{title}</h2>
-            <Popover.Close className="icon-button" aria-label="Close">
-              <X aria-hidden="true" />
-            </Popover.Close>
-          </header>
-          {children}
-        </Popover.Content>
-      </Popover.Portal>
+      <Popover.Content
+        className="panel"
+        align="start"
+        sideOffset={6}
+        collisionPadding={12}
+        aria-label={title}
+      >
+        <div className="panel-head">
+          <h2>{title}</h2>
+          <Popover.Close className="icon-button" aria-label="Close">
+            <X aria-hidden="true" />
+          </Popover.Close>
+        </div>
+        {children}
+      </Popover.Content>
     </Popover.Root>
   );
 }

@@ -10,12 +10,12 @@ export function JobLine() {
   if (!job) return null;
   return (
     <section className="job-line" aria-label="Job line">
-      <p className="job-main">
+      <div className="job-main">
         <MainSentence job={job} />
-      </p>
-      <p className="job-more">
+      </div>
+      <div className="job-more">
         <ThreadSentence job={job} /> <DrawingSentence job={job} />
-      </p>
+      </div>
     </section>
   );
 }

@@ -24,7 +24,9 @@ export function PassesPanel({ job }: { job: Job }) {
             <th scope="col">Stock left</th>
             <th scope="col">Offset</th>
             <th scope="col">Feed per minute</th>
-            <th aria-label="Take out" />
+            <th scope="col">
+              <span className="unseen">Take out</span>
+            </th>
           </tr>
         </thead>
         <tbody>

@@ -31,13 +31,16 @@ export class CoreClient {
     const before = this.#running;
     await before;
     if (isStale()) return stale;
+    // Progress comes on a channel of its own and may arrive after the answer.
+    let isAnswered = false;
     const reply = this.#ask((connection) =>
       connection.plan(job, (step, fraction) => {
-        if (!isStale()) progress(step, fraction);
+        if (!isAnswered && !isStale()) progress(step, fraction);
       }),
     );
     this.#running = reply;
     const result = await reply;
+    isAnswered = true;
     return isStale() ? stale : result;
   }
 

@@ -198,6 +198,54 @@ windowTest('what can not be opened says so and leaves the open job alone', async
   expect(await button('Undo').getAttribute('aria-disabled')).toBe('true');
 });
 
+windowTest('a file that is no drawing says what is wrong, where and what to do', async () => {
+  const { page, outFolder } = await openTestWindow();
+  for (const [name, text] of [
+    ['letter.dxf', 'Dear toolmaker,\n'],
+    ['empty.dxf', ''],
+    ['cut-off.dxf', readFileSync(spring, 'latin1').slice(0, 700)],
+  ] as const) {
+    writeFileSync(join(outFolder, name), text);
+    await dropFile(page, '.window', join(outFolder, name));
+    await page.getByRole('heading', { name: name.replace('.dxf', '') }).waitFor();
+    const alert = page.getByRole('alert');
+    await alert.waitFor();
+    expect((await alert.textContent())?.length).toBeGreaterThan(40);
+    expect(
+      await parts(page)
+        .button(/^Export/)
+        .getAttribute('aria-disabled'),
+    ).toBe('true');
+  }
+});
+
+for (const theme of ['light', 'dark'] as const) {
+  windowTest(`the window fits 1024 × 640 and 1440 × 900 (${theme})`, async () => {
+    const { page, picture: shoot, troubles } = await openTestWindow({ file: spring, theme });
+    const { picture, rows } = parts(page);
+    await rows.first().waitFor();
+    for (const [width, height] of [
+      [1024, 640],
+      [1440, 900],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await page.keyboard.press('f');
+      const seen = await page.evaluate(() => ({
+        across: document.documentElement.scrollWidth,
+        down: document.documentElement.scrollHeight,
+      }));
+      expect(seen).toEqual({ across: width, down: height });
+      // More than half of the window's width and height is picture.
+      const box = await picture.boundingBox();
+      expect(box?.width).toBeGreaterThan(width / 2);
+      expect(box?.height).toBeGreaterThan(height / 2);
+      await shoot(`window-${theme}-${width}x${height}`);
+    }
+    expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(theme);
+    expect(troubles).toEqual([]);
+  });
+}
+
 /** A square of 20 drawing units; its header states no $INSUNITS. */
 const unitlessSquare = [
   ...['0', 'SECTION', '2', 'ENTITIES', '0', 'LWPOLYLINE', '8', '0', '90', '4', '70', '1'],

@@ -75,6 +75,6 @@ describe('viewport', () => {
     expect(view.centre).toEqual({ x: 3, y: 4 });
     const seen = visibleBox(view, size);
     expect(seen.maxY - seen.minY).toBeGreaterThan(2 * 0.5);
-    expect(seen.maxY - seen.minY).toBeLessThan(20 * 0.5);
+    expect(seen.maxY - seen.minY).toBeLessThan(4 * 0.5);
   });
 });

@@ -113,18 +113,21 @@ describe('CoreClient', () => {
     expect(await reply).toBe(stale);
   });
 
-  it('passes progress on while it is wanted', async () => {
+  it('passes progress on until the answer is there', async () => {
     const steps: string[] = [];
+    let late: (step: string, fraction: number) => void = quiet;
     const connection: CoreConnection = {
       ...testWorker().connection,
       plan: (_, progress) => {
         progress('Offsets', 0.5);
+        late = progress;
         return Promise.resolve(done(testPlan()));
       },
     };
     await new CoreClient(() => connection).plan(jobNamed('a'), (step, fraction) =>
       steps.push(`${step} ${fraction}`),
     );
+    late('Done', 1);
     expect(steps).toEqual(['Offsets 0.5']);
   });
 });
