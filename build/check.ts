@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { checkLayers } from './check-layers';
 import { projectFolder, runNode } from './run-command';
@@ -67,5 +67,7 @@ async function runTests(): Promise<TestCounts> {
     '--reporter=json',
     `--outputFile.json=${report}`,
   ]);
+  // A run that dies leaves no report: one failure, whatever else it might have found.
+  if (!existsSync(report)) return { passed: 0, failed: 1, skipped: 0 };
   return testCounts(readFileSync(report, 'utf8'), exitCode);
 }
