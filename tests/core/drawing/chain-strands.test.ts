@@ -131,6 +131,19 @@ describe('gaps', () => {
     expect(drawing.findings).toEqual([]);
   });
 
+  it('the same where it does not quite meet them: the nearest ends belong together', () => {
+    const chamfer = line(9.997, 0.0005, 10, 0.0025);
+    const rest = [
+      ...line(0, 0, 9.997, 0),
+      ...line(10, 0.003, 10, 10),
+      ...line(10, 10, 0, 10),
+      ...line(0, 10, 0, 0),
+    ];
+    const drawing = drawn([...chamfer, ...rest]);
+    expect(drawing.contours[0]?.contour).toHaveLength(5);
+    expect(drawing.contours[0]?.largestGap).toBeCloseTo(0.0005, 12);
+  });
+
   it('an open polyline whose ends meet is closed', () => {
     expect(drawn(polyline(false, xy('0,0 10,0 10,10 0,10 0,0'))).contours[0]?.contour).toHaveLength(4);
   });
