@@ -3,8 +3,8 @@ import type { Contour, Point } from '../geometry/contour';
 import { contourBox, contourLength } from '../geometry/contour-measures';
 import type { PlannedCut } from '../wire/plan-cuts';
 import type { LeadWishes } from '../wire/place-lead';
-import { findingOf } from './finding-of';
-import { sayLength } from './say-length';
+import { findingOf } from '../finding-of';
+import { sayLength } from '../say';
 
 export interface CutQuery {
   readonly memberId: string;

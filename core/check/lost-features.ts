@@ -2,8 +2,8 @@ import type { Finding } from '../finding';
 import type { Contour, Region } from '../geometry/contour';
 import { contourBox } from '../geometry/contour-measures';
 import { asCutRegion } from '../wire/as-cut';
-import { findingOf } from './finding-of';
-import { sayLength } from './say-length';
+import { findingOf } from '../finding-of';
+import { sayLength } from '../say';
 import { extent, unreachedPlaces } from './unreached-places';
 
 export interface ClearanceQuery {

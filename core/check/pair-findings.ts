@@ -2,9 +2,9 @@ import type { Cure, Finding } from '../finding';
 import type { Contour, Region } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { Fit, Member, Pair } from '../plan';
-import { findingOf } from './finding-of';
+import { findingOf } from '../finding-of';
 import { memberFit } from './member-fit';
-import { sayLength } from './say-length';
+import { sayLength } from '../say';
 import { extent } from './unreached-places';
 
 export interface FitQuery {

@@ -1,8 +1,8 @@
 import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
 import type { Proof, Remainder } from '../plan';
-import { findingOf } from './finding-of';
-import { sayLength } from './say-length';
+import { findingOf } from '../finding-of';
+import { sayLength } from '../say';
 
 /** What the independent proof found that must not be: a gouge, or stock that no finding speaks of. */
 export function proofFindings(

@@ -4,8 +4,8 @@ import { contourBox } from '../geometry/contour-measures';
 import type { MemberRole, Remainder } from '../plan';
 import { asCutRegion } from '../wire/as-cut';
 import { wireDiameters } from '../wire/pass-offsets';
-import { findingOf } from './finding-of';
-import { sayAngle, sayLength } from './say-length';
+import { findingOf } from '../finding-of';
+import { sayAngle, sayLength } from '../say';
 import { extent, unreachedPlaces, type Shape, type UnreachedPlace } from './unreached-places';
 
 export interface TightPlaces {
@@ -106,7 +106,7 @@ function describe(query: TightQuery, place: UnreachedPlace, wire: number | null)
         ...base,
         code: 'inside-radius',
         title: `Inside radius of the ${role} below the reach`,
-        message: `The drawing has a radius of ${sayLength(shape.radius)}, the wire makes ${sayLength(reach)}: ${left} of stock stays.`,
+        message: `The designed radius is ${sayLength(shape.radius)}, the wire makes ${sayLength(reach)}: ${left} of stock stays.`,
         numbers: [{ label: 'radius', value: shape.radius, kind: 'length' }, ...numbers],
       });
     case 'slot':

@@ -1,4 +1,5 @@
-import type { Cure, Finding, FindingCode, FindingNumber, FindingWeight, Place } from '../finding';
+import type { Cure, Finding, FindingNumber, Place } from '../finding';
+import { findingOf } from '../finding-of';
 import type { Point } from '../geometry/contour';
 import { contourBox } from '../geometry/contour-measures';
 import type { Crossing } from './crossing-contours';
@@ -6,12 +7,17 @@ import type { DrawingContour, Unused } from './drawing';
 import type { OpenPlace } from './open-places';
 import type { Damage } from './raw-drawing';
 import type { Gap } from './ring';
-import { sayLength } from './say-length';
+import { sayLength } from '../say';
 
 /** Damage in the file: what was mended, and what a person should look at. */
 export const damageFindings = (damage: readonly Damage[]): readonly Finding[] =>
   damage.map(({ weight, say }) =>
-    finding('drawing-mended', weight, weight === 'note' ? 'File mended' : 'File may be incomplete', say, {}),
+    findingOf({
+      code: 'drawing-mended',
+      weight,
+      title: weight === 'note' ? 'File mended' : 'File may be incomplete',
+      message: say,
+    }),
   );
 
 /** One note that sums up what is not part of the outline; none where all is. */
@@ -27,7 +33,11 @@ export function unusedFindings(unused: readonly Unused[]): readonly Finding[] {
   const are = total === 1 ? 'entity is' : 'entities are';
   const message = `${total} ${are} not part of the outline: ${shown}${rest}.`;
   return [
-    finding('drawing-not-used', 'note', 'Not part of the outline', message, {
+    findingOf({
+      code: 'drawing-not-used',
+      weight: 'note',
+      title: 'Not part of the outline',
+      message,
       numbers: [count('Entities', total)],
     }),
   ];
@@ -56,17 +66,15 @@ export const openFindings = (places: readonly OpenPlace[], gapTolerance: number)
         kind: 'other',
         say: `Raise the gap tolerance above ${sayLength(gap)}, if the two ends belong together.`,
       });
-    return finding(
-      'contour-open',
-      'decide',
-      isBranch ? 'Branch off a contour' : 'Open contour',
-      `${what} on layer ${layer} ${verb} not close.${hangs} ${nearest}`,
-      {
-        place: placeAt(at, Math.max(gap ?? 0, smallestReach)),
-        numbers: [count('Pieces', pieces), ...(gap === null ? [] : [length('Gap', gap)])],
-        cures,
-      },
-    );
+    return findingOf({
+      code: 'contour-open',
+      weight: 'decide',
+      title: isBranch ? 'Branch off a contour' : 'Open contour',
+      message: `${what} on layer ${layer} ${verb} not close.${hangs} ${nearest}`,
+      place: placeAt(at, Math.max(gap ?? 0, smallestReach)),
+      numbers: [count('Pieces', pieces), ...(gap === null ? [] : [length('Gap', gap)])],
+      cures,
+    });
   });
 
 /** One note for each contour in which gaps were closed, at the largest of them. */
@@ -78,7 +86,11 @@ export function gapFinding(contour: DrawingContour, gaps: readonly Gap[]): reado
     gaps.length === 1 ? `of ${sayLength(largest.size)} was` : `of up to ${sayLength(largest.size)} were`;
   const message = `${many} ${size} closed in contour ${contour.id}: both ends moved to the middle between them.`;
   return [
-    finding('gap-closed', 'note', gaps.length === 1 ? 'Gap closed' : 'Gaps closed', message, {
+    findingOf({
+      code: 'gap-closed',
+      weight: 'note',
+      title: gaps.length === 1 ? 'Gap closed' : 'Gaps closed',
+      message,
       place: placeAt(largest.at, smallestReach),
       contourId: contour.id,
       numbers: [count('Gaps', gaps.length), length('Largest gap', largest.size)],
@@ -93,7 +105,11 @@ export function fitFinding(contour: DrawingContour): readonly Finding[] {
     `The splines and ellipses of contour ${contour.id} became arcs that run tangent into one another; ` +
     `the largest error is ${sayLength(contour.fitError)}.`;
   return [
-    finding('curve-fitted', 'note', 'Curves became arcs', message, {
+    findingOf({
+      code: 'curve-fitted',
+      weight: 'note',
+      title: 'Curves became arcs',
+      message,
       place: { x: (minX + maxX) / 2, y: (minY + maxY) / 2, reach: Math.max(maxX - minX, maxY - minY) / 2 },
       contourId: contour.id,
       numbers: [length('Largest error', contour.fitError)],
@@ -117,20 +133,18 @@ export function crossingFindings(
     const often = places.length === 1 ? '' : ` at ${places.length} places, the first`;
     const message = `${whom}${often} at x ${at.x.toFixed(3)}, y ${at.y.toFixed(3)} mm: inside and outside cannot be told apart there.`;
     return [
-      finding(
-        'contours-cross',
-        'stop',
-        first === second ? 'Contour crosses itself' : 'Contours cross',
+      findingOf({
+        code: 'contours-cross',
+        weight: 'stop',
+        title: first === second ? 'Contour crosses itself' : 'Contours cross',
         message,
-        {
-          place: placeAt(at, smallestReach),
-          contourId: a.id,
-          numbers: [count('Places', places.length)],
-          cures: [
-            { kind: 'other', say: 'Correct the outline in the drawing, or leave one of the contours out.' },
-          ],
-        },
-      ),
+        place: placeAt(at, smallestReach),
+        contourId: a.id,
+        numbers: [count('Places', places.length)],
+        cures: [
+          { kind: 'other', say: 'Correct the outline in the drawing, or leave one of the contours out.' },
+        ],
+      }),
     ];
   });
 }
@@ -141,40 +155,3 @@ const smallestReach = 1;
 const placeAt = ({ x, y }: Point, reach: number): Place => ({ x, y, reach });
 const count = (label: string, value: number): FindingNumber => ({ label, value, kind: 'count' });
 const length = (label: string, value: number): FindingNumber => ({ label, value, kind: 'length' });
-
-interface Details {
-  readonly place?: Place;
-  readonly contourId?: string;
-  readonly numbers?: readonly FindingNumber[];
-  readonly cures?: readonly Cure[];
-}
-
-/**
- * A finding with its key: code, contour, place to a hundredth of a mm and numbers to a tenth of a µm. A finding
- * without a place is told apart by its words.
- */
-function finding(
-  code: FindingCode,
-  weight: FindingWeight,
-  title: string,
-  message: string,
-  { place, contourId, numbers = [], cures = [] }: Details,
-): Finding {
-  const at = place ? `${fixed(place.x, 2)},${fixed(place.y, 2)}` : message;
-  const key = [code, contourId ?? '', at, ...numbers.map(({ value }) => fixed(value, 4))].join('|');
-  return {
-    key,
-    code,
-    weight,
-    title,
-    message,
-    place: place ?? null,
-    contourId: contourId ?? null,
-    memberId: null,
-    numbers,
-    cures,
-  };
-}
-
-/** Without the sign that rounding leaves on a zero. */
-const fixed = (value: number, digits: number): string => value.toFixed(digits).replace(/^-(0\.?0*)$/, '$1');

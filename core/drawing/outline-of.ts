@@ -20,7 +20,7 @@ import { nestRings } from './nest-rings';
 import { openPlaces } from './open-places';
 import type { RawDrawing } from './raw-drawing';
 import { ringOf, type Ring } from './ring';
-import { sayLength } from './say-length';
+import { sayLength } from '../say';
 import { strandOfPiece, type Strand } from './strand';
 import { UnusedCount } from './unused-count';
 import { withoutDuplicates } from './without-duplicates';

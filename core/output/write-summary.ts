@@ -1,8 +1,10 @@
 import { stockMaterial } from '../die/stock-materials';
 import type { Finding } from '../finding';
+import { tolerance } from '../geometry/tolerance';
 import type { Job } from '../job';
 import type { Pair, Plan } from '../plan';
-import { formatLength } from '../units';
+import { sayLength } from '../say';
+import { formatLengthNumber } from '../units';
 import { cautions, draftMark } from './cautions';
 import { writableStyle } from './program-steps';
 
@@ -16,18 +18,19 @@ export function writeSummary(plan: Plan, job: Job): string {
     '',
     row(
       'Drawing',
-      `${job.drawing.fileName}, ${both(summary.partSize.width)} × ${both(summary.partSize.height)}`,
+      `${job.drawing.fileName}, ${sayLength(summary.partSize.width)} × ${sayLength(summary.partSize.height)}`,
     ),
-    row('Stock', `${both(job.stock.thickness)} ${materialName(job)}`),
-    row('Clearance', `${both(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
-    row('Wire', `${both(job.wire.diameter)}, smallest inside radius ${both(plan.reach)}`),
+    row('Stock', `${sayLength(job.stock.thickness)} ${materialName(job)}`),
+    row('Clearance', `${sayLength(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
+    row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${sayLength(plan.reach)}`),
     row('Passes', passes(job)),
     row('Programs', programs(plan, job)),
     row('Contours', `${summary.contours}, members ${summary.members}`),
-    row('Cut length', `${both(summary.cutLength)} over all passes`),
+    row('Cut length', `${sayLength(summary.cutLength)} over all passes`),
     row(
       'Proof',
-      `largest gouge ${both(summary.largestGouge)}, largest remainder ${both(summary.largestRemainder)}`,
+      `largest gouge ${sayLength(summary.largestGouge)}, largest remainder ${sayLength(summary.largestRemainder)}, ` +
+        `both to ${sayLength(tolerance.proofChord)}`,
     ),
     row('Findings', `${open.stop} stop, ${open.decide} decide open; ${open.note} note`),
     '',
@@ -44,18 +47,32 @@ export function writeSummary(plan: Plan, job: Job): string {
 }
 
 function pairLines(pair: Pair): string[] {
-  const fit = pair.fit ? `, as-cut clearance ${both(pair.fit.least)} to ${both(pair.fit.greatest)}` : '';
+  const fit = pair.fit
+    ? `, as-cut clearance ${sayLength(pair.fit.least)} to ${sayLength(pair.fit.greatest)}`
+    : '';
   return [pair.die, pair.punch].map((member) => {
     const { proof } = member;
     const verdict = proof.passed ? 'proof passed' : 'PROOF FAILED';
-    return `  ${member.id}: ${verdict}, gouge ${both(proof.gouge)}, remainder ${both(proof.remainder)}${fit}`;
+    return `  ${member.id}: ${verdict}, gouge ${sayLength(proof.gouge)}, remainder ${sayLength(proof.remainder)}${fit}`;
   });
 }
 
 function findingLine(finding: Finding, job: Job): string {
   const reason = finding.weight === 'decide' ? job.settled[finding.key]?.reason : undefined;
   const settled = reason === undefined ? '' : ` [settled: ${oneLine(reason)}]`;
-  return `  ${finding.weight.padEnd(6)} ${oneLine(finding.title)}: ${oneLine(finding.message)}${settled}`;
+  const where = whereOf(finding, job);
+  return `  ${finding.weight.padEnd(6)} ${oneLine(finding.title)}${where}: ${oneLine(finding.message)}${settled}`;
+}
+
+/** Member and coordinates in the output unit, what a person looks for in the drawing. */
+function whereOf({ memberId, contourId, place }: Finding, { output }: Job): string {
+  const at = place
+    ? [
+        `x ${formatLengthNumber(place.x, output.unit)} y ${formatLengthNumber(place.y, output.unit)} ${output.unit}`,
+      ]
+    : [];
+  const parts = [memberId ?? contourId ?? '', ...at].filter((part) => part !== '');
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }
 
 function passes(job: Job): string {
@@ -75,5 +92,4 @@ function programs(plan: Plan, job: Job): string {
 
 const materialName = (job: Job): string => stockMaterial(job.stock.material)?.name ?? job.stock.material;
 const row = (label: string, text: string): string => `${label.padEnd(11)}${oneLine(text)}`;
-const both = (mm: number): string => `${formatLength(mm, 'mm')} (${formatLength(mm, 'inch')})`;
 const oneLine = (text: string): string => text.replace(/[\s\p{C}]+/gu, ' ').trim();
