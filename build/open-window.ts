@@ -4,12 +4,15 @@ import { join } from 'node:path';
 import { findElectron } from './find-electron';
 import { projectFolder, runNode } from './run-command';
 
+/** Where no window can be opened, the address waits this long for somebody. */
+const patience = ['--wait-minutes', '15'];
+
 const electronPackage = join(projectFolder, 'node_modules/electron');
 
 /** Opens the built window and resolves, when it is closed, to the exit code. `files` are opened in it. */
 export async function openWindow(files: readonly string[], electron: string | null): Promise<number> {
   if (electron !== null) return runElectron(electron, files);
-  return runNode(['dist/electron/local-window.cjs', ...files]);
+  return runNode(['dist/electron/local-window.cjs', ...patience, ...files]);
 }
 
 /** The desktop shell's binary, null where there is none. */

@@ -23,6 +23,6 @@ async function tryOut(): Promise<number> {
   const { says, pid } = await serveInBackground([file]);
   console.log('This machine has no display for the window.');
   console.log(says);
-  console.log(`The address waits 15 minutes; once opened it stays until process ${pid} is ended.`);
+  console.log(`Once opened it stays until process ${pid} is ended.`);
   return 0;
 }

@@ -6,8 +6,8 @@ import { serveLocalWindow } from './serve-local-window';
 
 /**
  * The window on a machine without the desktop shell: `local-window [FILE] [--out FOLDER] [--wait-minutes N]`. Ends when
- * the window is closed. With no display or no browser it prints the address and stays until it is ended; with
- * `--wait-minutes` it also ends when nobody has opened the address by then.
+ * the window is closed. With no display, or no browser that starts, it prints the address and stays until it is ended;
+ * with `--wait-minutes` it also ends when nobody has opened the address by then.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -21,21 +21,27 @@ const { values, positionals } = parseArgs({
 void run();
 
 async function run(): Promise<void> {
+  let opened = false;
   let waiting: NodeJS.Timeout | undefined;
   const window = await serveLocalWindow({
     pageFolder: join(__dirname, '../window'),
     outFolder: values.out,
     openPath: positionals[0] ?? null,
-    onOpened: () => clearTimeout(waiting),
+    onOpened: () => {
+      opened = true;
+      clearTimeout(waiting);
+    },
   });
-  const browser = hasDisplay() && !values['address-only'] ? findBrowser() : null;
-  if (browser) {
-    await openAppWindow(browser, window.address);
-    await window.close();
-    return;
+
+  if (hasDisplay() && !values['address-only']) {
+    const browser = findBrowser();
+    if (browser) await openAppWindow(browser, window.address);
+    if (opened) return window.close();
+    console.log(browser ? `The browser did not open the window: ${browser}` : installBrowserHint);
   }
-  if (hasDisplay() && !values['address-only']) console.log(installBrowserHint);
-  console.log(`Open once in a browser on this machine: ${window.address}`);
+
   const minutes = Number(values['wait-minutes'] ?? Number.NaN);
+  const patience = minutes > 0 ? ` (within ${minutes} minutes)` : '';
+  console.log(`Open once in a browser on this machine${patience}: ${window.address}`);
   if (minutes > 0) waiting = setTimeout(() => void window.close(), minutes * 60_000);
 }

@@ -17,10 +17,12 @@ export async function openAppWindow(browser: string, address: string): Promise<v
   ];
   if (process.getuid?.() === 0) flags.push('--no-sandbox', '--test-type');
   try {
-    await new Promise<void>((resolve, reject) => {
+    await new Promise<void>((resolve) => {
       const child = spawn(browser, flags, { stdio: 'ignore' });
-      child.once('error', reject);
+      // A browser that does not start leaves the window unopened, which the caller sees by its token.
+      child.once('error', () => resolve());
       child.once('exit', () => resolve());
+      for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => child.kill());
     });
   } finally {
     await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { bundlePrograms } from '../../../build/bundle-programs';
 import { temporaryFolder } from '../../support/temporary-folder';
 import { httpCall } from '../support/http-call';
@@ -24,6 +24,7 @@ function start(folder: string, program: string, args: readonly string[], environ
     env: { PATH: process.env['PATH'], ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  onTestFinished(() => void child.kill());
   let said = '';
   child.stdout.on('data', (text: Buffer) => (said += text.toString()));
   const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
@@ -51,14 +52,26 @@ test('somebody who has opened the address in time keeps the program running', as
   await ended;
 });
 
+/** A stand-in for the browser that notes how it was called and, where it works, opens the address. */
+function standInBrowser(folder: string, works: boolean): string {
+  const path = join(folder, 'browser');
+  const text = [
+    '#!/usr/bin/env node',
+    "require('node:fs').writeFileSync('asked', process.argv.slice(2).join('\\n'));",
+    works ? "fetch(process.argv[2].replace('--app=', ''), { redirect: 'manual' });" : 'process.exit(1);',
+  ];
+  writeFileSync(path, text.join('\n'), { mode: 0o755 });
+  return path;
+}
+
 test.skipIf(process.platform === 'win32')(
   'opens an app window with a profile of its own and ends with it',
   async () => {
     const { folder, program } = await builtProgram();
-    const browser = join(folder, 'browser');
-    writeFileSync(browser, '#!/bin/sh\nprintf "%s\\n" "$@" > asked\n', { mode: 0o755 });
-    const { ended } = start(folder, program, ['bell.dxf'], { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
+    const browser = standInBrowser(folder, true);
+    const { ended, said } = start(folder, program, [], { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
     expect(await ended).toBe(0);
+    expect(said()).toBe('');
     const asked = readFileSync(join(folder, 'asked'), 'utf8').split('\n');
     expect(asked[0]).toMatch(/^--app=http:\/\/127\.0\.0\.1:\d+\/\?token=[0-9a-f]{32}$/);
     const profile = asked[1]?.replace('--user-data-dir=', '') ?? '';
@@ -66,5 +79,18 @@ test.skipIf(process.platform === 'win32')(
     expect(existsSync(profile)).toBe(false);
     // Only root, who cannot run the browser otherwise, goes without its sandbox.
     expect(asked.includes('--no-sandbox')).toBe(process.getuid?.() === 0);
+  },
+);
+
+test.skipIf(process.platform === 'win32')(
+  'a browser that does not start leaves the address to be opened by hand',
+  async () => {
+    const { folder, program } = await builtProgram();
+    const browser = standInBrowser(folder, false);
+    const wait = ['--wait-minutes', '0.01'];
+    const { ended, said } = start(folder, program, wait, { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
+    expect(await ended).toBe(0);
+    expect(said()).toContain(browser);
+    expect(said()).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\?token=/);
   },
 );
