@@ -1,4 +1,5 @@
 import { Tooltip } from 'radix-ui';
+import { useEffect } from 'react';
 import { StatusLine } from './bar/status-line';
 import { TopBar } from './bar/top-bar';
 import { CanvasPane } from './canvas/canvas-pane';
@@ -7,6 +8,7 @@ import { EmptyPage } from './dialogs/empty-page';
 import { ProblemBanner } from './dialogs/problem-banner';
 import { JobLine } from './jobline/job-line';
 import { ReviewList } from './review/review-list';
+import { isChanged, jobOf, type AppState } from './state/app-state';
 import { useApp, useAppState } from './state/use-app';
 import { useCommandKeys } from './use-command-keys';
 import { useDroppedFile } from './use-dropped-file';
@@ -17,6 +19,10 @@ export function Window() {
   useCommandKeys(app);
   const isOver = useDroppedFile(app);
   const hasJob = useAppState((state) => state.history !== null);
+  const title = useAppState(windowTitle);
+  useEffect(() => {
+    document.title = title;
+  }, [title]);
   return (
     <Tooltip.Provider delayDuration={500}>
       <div className="window" data-over={isOver}>
@@ -36,4 +42,10 @@ export function Window() {
       <Dialogs />
     </Tooltip.Provider>
   );
+}
+
+/** As task switchers show it: the job first, a dot before it while it is not saved. */
+function windowTitle(state: AppState): string {
+  const job = jobOf(state);
+  return job ? `${isChanged(state) ? '• ' : ''}${job.name} – Diewright` : 'Diewright';
 }

@@ -1,4 +1,5 @@
 import { CircleCheck, CircleDashed } from 'lucide-react';
+import { formatLength } from '../../core/units';
 import { jobOf } from '../state/app-state';
 import { isOpen } from '../../core/assemble-plan';
 import { useAppState } from '../state/use-app';
@@ -8,7 +9,9 @@ export function ReleaseState() {
   const made = useAppState((state) => state.made);
   const job = useAppState(jobOf);
   const problem = useAppState((state) => state.problem);
+  const unit = useAppState((state) => state.unit);
   if (!made || !job || problem) return null;
+  const { largestGouge, largestRemainder } = made.plan.summary;
   const weighty = made.plan.findings.filter(({ weight }) => weight !== 'note');
   const left = weighty.filter((finding) => isOpen(finding, job)).length;
   const proofsFailed = made.plan.pairs
@@ -18,9 +21,7 @@ export function ReleaseState() {
     <div className="release" data-released={made.plan.released}>
       <p>
         {made.plan.released ? <CircleCheck aria-hidden="true" /> : <CircleDashed aria-hidden="true" />}
-        {made.plan.released
-          ? 'Released: programs are written without the DRAFT mark.'
-          : words(left, proofsFailed)}
+        {made.plan.released ? 'Released: no DRAFT mark on the programs.' : words(left, proofsFailed)}
       </p>
       {weighty.length > 0 && (
         <progress
@@ -29,6 +30,10 @@ export function ReleaseState() {
           aria-label={`${weighty.length - left} of ${weighty.length} settled`}
         />
       )}
+      <p className="proof">
+        Proof by a second method: cuts {formatLength(largestGouge, unit)} into a member at most, leaves{' '}
+        {formatLength(largestRemainder, unit)} at most.
+      </p>
     </div>
   );
 }

@@ -8,48 +8,64 @@ import type { CoreConnection, ReportProgress } from './messages';
 /** A reply that a newer question has overtaken: whoever gets it does nothing. */
 export const stale = Symbol('stale');
 
+/** How long a plan in the making may keep a newer question waiting, ms: longer than most plans, shorter than a sigh. */
+const usualPatience = 1500;
+
+interface Running {
+  readonly connection: CoreConnection;
+  /** Resolves when the worker is let go of while it still computes. */
+  readonly abandoned: Promise<{ readonly died: string }>;
+  abandon(): void;
+}
+
 /**
  * The page's side of the worker. Plans are asked for faster than they can be made while someone turns a value, so
  * only the newest waits; every reply carries the revision it was asked for and an overtaken one comes back as
- * `stale`. A worker that dies is started again and the question asked once more; if it dies over the same question
- * twice, that is a problem with its words.
+ * `stale`. A plan that keeps a newer question waiting too long is given up together with its worker. A worker that
+ * dies is started again and the question asked once more; if it dies over the same question twice, that is a problem
+ * with its words.
  */
 export class CoreClient {
   readonly #start: () => CoreConnection;
-  #connection: CoreConnection | null = null;
+  readonly #patience: number;
+  #running: Running | null = null;
   #revision = 0;
-  #running: Promise<unknown> = Promise.resolve();
+  #planning: Promise<unknown> = Promise.resolve();
 
-  constructor(start: () => CoreConnection) {
+  constructor(start: () => CoreConnection, patience = usualPatience) {
     this.#start = start;
+    this.#patience = patience;
   }
 
   async plan(job: Job, progress: ReportProgress): Promise<Result<Plan> | typeof stale> {
     const revision = ++this.#revision;
-    const isStale = () => revision !== this.#revision;
-    // Wait for the plan in the making; whoever was overtaken meanwhile never reaches the worker.
-    const before = this.#running;
-    await before;
-    if (isStale()) return stale;
+    const isWanted = () => revision === this.#revision;
+    const before = this.#planning.then(() => true);
+    const isFree = await Promise.race([before, after(this.#patience)]);
+    // Whoever was overtaken meanwhile never reaches the worker.
+    if (!isWanted()) return stale;
+    if (!isFree) this.#running?.abandon();
     // Progress comes on a channel of its own and may arrive after the answer.
     let isAnswered = false;
-    const reply = this.#ask((connection) =>
-      connection.plan(job, (step, fraction) => {
-        if (!isAnswered && !isStale()) progress(step, fraction);
-      }),
+    const reply = this.#ask(
+      (connection) =>
+        connection.plan(job, (step, fraction) => {
+          if (!isAnswered && isWanted()) progress(step, fraction);
+        }),
+      isWanted,
     );
-    this.#running = reply;
+    this.#planning = reply;
     const result = await reply;
     isAnswered = true;
-    return isStale() ? stale : result;
+    return isWanted() ? result : stale;
   }
 
   files(job: Job): Promise<Result<readonly OutputFile[]>> {
-    return this.#ask((connection) => connection.files(job));
+    return this.#ask((connection) => connection.files(job), always);
   }
 
   drawingSize(job: Job): Promise<Result<DrawingSize>> {
-    return this.#ask((connection) => connection.drawingSize(job));
+    return this.#ask((connection) => connection.drawingSize(job), always);
   }
 
   /** Lets no plan asked for so far come back. */
@@ -57,24 +73,24 @@ export class CoreClient {
     this.#revision++;
   }
 
-  end(): void {
-    this.#connection?.end();
-    this.#connection = null;
-  }
-
   /** Never rejects: what goes wrong comes back as a problem. */
-  async #ask<T>(question: (connection: CoreConnection) => Promise<Result<T>>): Promise<Result<T>> {
+  async #ask<T>(
+    question: (connection: CoreConnection) => Promise<Result<T>>,
+    isWanted: () => boolean,
+  ): Promise<Result<T>> {
     let cause = '';
     for (let attempt = 0; attempt < 2; attempt++) {
-      const connection = (this.#connection ??= this.#start());
+      const running = (this.#running ??= this.#run());
       const answer = await Promise.race([
-        question(connection).catch((error: unknown) => bugOf(error)),
-        connection.died.then((words) => ({ died: words })),
+        question(running.connection).catch((error: unknown) => bugOf(error)),
+        running.connection.died.then((words) => ({ died: words })),
+        running.abandoned,
       ]);
       if (!('died' in answer)) return answer;
       cause = answer.died;
-      connection.end();
-      if (this.#connection === connection) this.#connection = null;
+      running.connection.end();
+      if (this.#running === running) this.#running = null;
+      if (!isWanted()) break;
     }
     return failed(
       'calculation-stopped',
@@ -83,7 +99,32 @@ export class CoreClient {
       'Undo the last change; if it stops again, save the job and report it with the file.',
     );
   }
+
+  #run(): Running {
+    const connection = this.#start();
+    let letGo: (words: { died: string }) => void = () => undefined;
+    const abandoned = new Promise<{ died: string }>((resolve) => {
+      letGo = resolve;
+    });
+    const running: Running = {
+      connection,
+      abandoned,
+      abandon: () => {
+        connection.end();
+        if (this.#running === running) this.#running = null;
+        letGo({ died: 'given up for a newer question' });
+      },
+    };
+    return running;
+  }
 }
+
+const always = () => true;
+
+const after = (milliseconds: number): Promise<false> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, milliseconds, false);
+  });
 
 function bugOf(error: unknown): { ok: false; problem: ReturnType<typeof failed>['problem'] } {
   return failed(

@@ -92,6 +92,22 @@ describe('CoreClient', () => {
     expect(workers[2]?.asked).toHaveLength(1);
   });
 
+  it('gives up a plan that keeps a newer one waiting, together with its worker', async () => {
+    const workers = [testWorker(), testWorker()];
+    let started = 0;
+    const client = new CoreClient(() => (workers[started++] ?? testWorker()).connection, 5);
+    const slow = client.plan(jobNamed('slow'), quiet);
+    await turn();
+    const newer = client.plan(jobNamed('newer'), quiet);
+    expect(await slow).toBe(stale);
+    expect(workers[0]?.ended()).toBeGreaterThan(0);
+    await turn();
+    expect(workers[1]?.asked.map(({ job }) => job.name)).toEqual(['newer']);
+    workers[1]?.asked[0]?.answer(done(testPlan()));
+    expect(await newer).toHaveProperty('ok', true);
+    expect(started).toBe(2);
+  });
+
   it('turns a bug of the pipeline into a problem', async () => {
     const worker = testWorker();
     const reply = new CoreClient(() => worker.connection).plan(jobNamed('a'), quiet);
