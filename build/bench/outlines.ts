@@ -74,7 +74,12 @@ export function filletedOutline(segments: number, seed = 1): Contour {
     const a = (2 * Math.PI * k) / fingers;
     const step = (2 * Math.PI) / fingers;
     const tall = radius + 1.5 + 2 * random();
-    corners.push([radius, a, 0.2], [radius, a + 0.5 * step, 0.2], [tall, a + 0.5 * step, 0.3], [tall, a + step, 0.3]);
+    corners.push(
+      [radius, a, 0.2],
+      [radius, a + 0.5 * step, 0.2],
+      [tall, a + 0.5 * step, 0.3],
+      [tall, a + step, 0.3],
+    );
   }
   return filleted(corners.map(([r, a, fillet]) => [r * Math.cos(a), r * Math.sin(a), fillet]));
 }

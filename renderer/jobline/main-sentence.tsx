@@ -5,6 +5,7 @@ import { LengthInput } from '../controls/length-input';
 import { PanelValue } from '../controls/panel-value';
 import { ContoursPanel } from '../panels/contours-panel';
 import { PassesPanel } from '../panels/passes-panel';
+import { setDieCorners } from '../state/edits/set-die-corners';
 import { setPass } from '../state/edits/set-pass';
 import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setThickness } from '../state/edits/set-thickness';
@@ -46,6 +47,19 @@ export function MainSentence({ job }: { job: Job }) {
             { value: 'match the die', name: 'rounded to match the die' },
           ]}
           onChoose={(corners) => editJob(app, setPunchCorners, corners)}
+        />
+        ,
+      </span>{' '}
+      die corners{' '}
+      <span className="glued">
+        <Choice
+          label="Die corners"
+          value={job.dieCorners}
+          options={[
+            { value: 'as drawn', name: 'as drawn' },
+            { value: 'match the punch', name: 'rounded to match the punch' },
+          ]}
+          onChoose={(corners) => editJob(app, setDieCorners, corners)}
         />
         ;
       </span>{' '}

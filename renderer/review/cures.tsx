@@ -1,5 +1,6 @@
 import type { Cure, Finding } from '../../core/finding';
 import { formatLength, type DisplayUnit } from '../../core/units';
+import { setDieCorners } from '../state/edits/set-die-corners';
 import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
@@ -48,7 +49,11 @@ function CureButton({ cure }: { cure: Cure }) {
         <button
           type="button"
           className="button button-small"
-          onClick={() => editJob(app, setPunchCorners, 'match the die')}
+          onClick={() =>
+            cure.member === 'punch'
+              ? editJob(app, setPunchCorners, 'match the die')
+              : editJob(app, setDieCorners, 'match the punch')
+          }
         >
           {shortName(cure, unit)}
         </button>
@@ -66,7 +71,7 @@ function shortName(cure: Cure, unit: DisplayUnit): string {
     case 'wire':
       return `Use ${formatLength(cure.diameter, unit)} wire`;
     case 'match-corners':
-      return 'Round the punch';
+      return `Round the ${cure.member}`;
     case 'fillet':
       return `fillet of ${formatLength(cure.radius, unit)}`;
     case 'section':
