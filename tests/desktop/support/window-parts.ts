@@ -13,7 +13,8 @@ export const parts = (page: Page) => ({
 });
 
 /** A check that waits for the window to come round to it; build machines are slow. */
-export const soon = <T>(look: () => Promise<T>) => expect.poll(look, { timeout: 15_000 });
+export const soon = (look: () => Promise<unknown>): ReturnType<typeof expect.poll> =>
+  expect.poll(look, { timeout: 15_000 });
 
 /** Types a value over the one in a field of the job line. */
 export async function typeInto(field: Locator, text: string): Promise<void> {
