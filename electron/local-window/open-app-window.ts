@@ -16,17 +16,27 @@ export async function openAppWindow(browser: string, address: string): Promise<v
     '--no-default-browser-check',
   ];
   if (process.getuid?.() === 0) flags.push('--no-sandbox', '--test-type');
+  let ended: NodeJS.Signals | null = null;
   try {
     await new Promise<void>((resolve) => {
       const child = spawn(browser, flags, { stdio: 'ignore' });
+      const end = (signal: NodeJS.Signals) => {
+        ended = signal;
+        child.kill();
+      };
+      const settle = () => {
+        process.off('SIGINT', end).off('SIGTERM', end);
+        resolve();
+      };
+      process.on('SIGINT', end).on('SIGTERM', end);
       // A browser that does not start leaves the window unopened, which the caller sees by its token.
-      child.once('error', () => resolve());
-      child.once('exit', () => resolve());
-      for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => child.kill());
+      child.once('error', settle).once('exit', settle);
     });
   } finally {
     await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   }
+  // Ended from outside: with the browser and its profile gone, this program goes the same way.
+  if (ended !== null) process.kill(process.pid, ended);
 }
 
 /** Whether there is a screen to open a window on. */

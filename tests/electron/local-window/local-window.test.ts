@@ -52,13 +52,17 @@ test('somebody who has opened the address in time keeps the program running', as
   await ended;
 });
 
-/** A stand-in for the browser that notes how it was called and, where it works, opens the address. */
-function standInBrowser(folder: string, works: boolean): string {
+/** A stand-in for the browser that notes how it was called. */
+function standInBrowser(folder: string, does: 'opens' | 'fails' | 'stays'): string {
   const path = join(folder, 'browser');
   const text = [
     '#!/usr/bin/env node',
     "require('node:fs').writeFileSync('asked', process.argv.slice(2).join('\\n'));",
-    works ? "fetch(process.argv[2].replace('--app=', ''), { redirect: 'manual' });" : 'process.exit(1);',
+    {
+      opens: "fetch(process.argv[2].replace('--app=', ''), { redirect: 'manual' });",
+      fails: 'process.exit(1);',
+      stays: 'setInterval(() => undefined, 1000);',
+    }[does],
   ];
   writeFileSync(path, text.join('\n'), { mode: 0o755 });
   return path;
@@ -68,7 +72,7 @@ test.skipIf(process.platform === 'win32')(
   'opens an app window with a profile of its own and ends with it',
   async () => {
     const { folder, program } = await builtProgram();
-    const browser = standInBrowser(folder, true);
+    const browser = standInBrowser(folder, 'opens');
     const { ended, said } = start(folder, program, [], { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
     expect(await ended).toBe(0);
     expect(said()).toBe('');
@@ -86,7 +90,7 @@ test.skipIf(process.platform === 'win32')(
   'a browser that does not start leaves the address to be opened by hand',
   async () => {
     const { folder, program } = await builtProgram();
-    const browser = standInBrowser(folder, false);
+    const browser = standInBrowser(folder, 'fails');
     const wait = ['--wait-minutes', '0.01'];
     const { ended, said } = start(folder, program, wait, { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
     expect(await ended).toBe(0);
@@ -94,3 +98,16 @@ test.skipIf(process.platform === 'win32')(
     expect(said()).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\?token=/);
   },
 );
+
+test.skipIf(process.platform === 'win32')('a signal ends the browser and the program', async () => {
+  const { folder, program } = await builtProgram();
+  const browser = standInBrowser(folder, 'stays');
+  const { child, ended } = start(folder, program, [], { DISPLAY: ':99', DIEWRIGHT_BROWSER: browser });
+  await expect.poll(() => existsSync(join(folder, 'asked')), { timeout: 20_000 }).toBe(true);
+  child.kill('SIGTERM');
+  await ended;
+  expect(child.signalCode).toBe('SIGTERM');
+  await expect
+    .poll(() => readFileSync(join(folder, 'asked'), 'utf8').split('\n')[1]?.replace('--user-data-dir=', ''))
+    .toSatisfy((profile: string) => !existsSync(profile));
+});
