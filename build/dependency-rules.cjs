@@ -41,7 +41,6 @@ const roomRules = rooms.map((room) => ({
 
 const coreLibraries = [
   'flatbush',
-  'robust-predicates',
   'zod',
   'dxf-parser',
   'clipper-lib',

@@ -1,9 +1,5 @@
-import type { Contour, Vertex } from '../geometry/contour';
+import type { Contour, Region, Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
-
-/** clipper-lib works on whole numbers: a grid of 1 nm, two hundred times finer than the proof's tolerance. */
-export const mmToGrid = 1e6;
-export const gridToMm = 1 / mmToGrid;
 
 export interface GridPoint {
   X: number;
@@ -11,33 +7,78 @@ export interface GridPoint {
 }
 export type GridPath = GridPoint[];
 
+/** clipper-lib works on whole numbers: so many to the millimetre. */
+export interface Grid {
+  readonly perMm: number;
+}
+
+/**
+ * The finest grid on which clipper-lib still computes with plain numbers: 1 nm up to 94 mm, 10 nm up to 0.9 m. Beyond
+ * its limit of 47 million it goes over to big integers, ten times slower.
+ */
+export function gridFor(contours: Region): Grid {
+  let farthest = 0;
+  for (const contour of contours) {
+    for (const { x, y } of contour) farthest = Math.max(farthest, Math.abs(x), Math.abs(y));
+  }
+  let perMm = finestPerMm;
+  while (perMm > coarsestPerMm && (farthest + room) * perMm > plainNumberLimit) perMm /= 10;
+  return { perMm };
+}
+
+const finestPerMm = 1e6;
+const coarsestPerMm = 1e5;
+const plainNumberLimit = 47_000_000;
+/** An offset moves outlines outward by less than this, mm. */
+const room = 1;
+
 /**
  * A contour as a polygon on the grid, its arcs as chords no farther off than the proof's chord error. On purpose
  * written without the geometry room, so that the proof shares nothing with what it proves.
  */
-export function flattenContour(contour: Contour): GridPath {
+export function flattenContour(contour: Contour, { perMm }: Grid): GridPath {
   const path: GridPath = [];
+  const add = (x: number, y: number): void => {
+    path.push({ X: Math.round(x * perMm), Y: Math.round(y * perMm) });
+  };
   contour.forEach((from, i) => {
     const to = contour[(i + 1) % contour.length] as Vertex;
-    path.push(onGrid(from.x, from.y));
+    add(from.x, from.y);
     if (from.bulge === 0) return;
     const angle = 4 * Math.atan(from.bulge);
     const chord = Math.hypot(to.x - from.x, to.y - from.y);
     const radius = Math.abs(chord / (2 * Math.sin(angle / 2)));
     const step = 2 * Math.acos(Math.max(0, 1 - tolerance.proofChord / radius));
     const steps = Math.max(1, Math.ceil(Math.abs(angle) / step));
+    const heading = Math.atan2(to.y - from.y, to.x - from.x) - angle / 2;
     for (let k = 1; k < steps; k++) {
-      // Chord from the start to the point at part · angle: length 2 r sin(part/2), turned by part/2 from the tangent.
+      // The chord to the point at `part` of the angle: 2 r sin(part / 2) long, turned by part / 2 from the tangent.
       const part = (angle * k) / steps;
-      const heading = Math.atan2(to.y - from.y, to.x - from.x) - angle / 2 + part / 2;
       const length = 2 * radius * Math.abs(Math.sin(part / 2));
-      path.push(onGrid(from.x + length * Math.cos(heading), from.y + length * Math.sin(heading)));
+      add(from.x + length * Math.cos(heading + part / 2), from.y + length * Math.sin(heading + part / 2));
     }
   });
   return path;
 }
 
-const onGrid = (x: number, y: number): GridPoint => ({
-  X: Math.round(x * mmToGrid),
-  Y: Math.round(y * mmToGrid),
-});
+/**
+ * The part of a polygon on one side of a vertical or horizontal line (Sutherland and Hodgman, 1974). A polygon that
+ * falls into parts keeps them joined by edges along the line, which bound nothing. O(n).
+ */
+export function clipAtLine(path: GridPath, axis: 'X' | 'Y', at: number, keep: 'below' | 'above'): GridPath {
+  const isKept = (point: GridPoint): boolean => (keep === 'below' ? point[axis] <= at : point[axis] >= at);
+  const across = axis === 'X' ? 'Y' : 'X';
+  const clipped: GridPath = [];
+  let previous = path[path.length - 1];
+  for (const point of path) {
+    if (previous && isKept(previous) !== isKept(point)) {
+      const part = (at - previous[axis]) / (point[axis] - previous[axis]);
+      const crossing = { X: at, Y: at };
+      crossing[across] = Math.round(previous[across] + part * (point[across] - previous[across]));
+      clipped.push(crossing);
+    }
+    if (isKept(point)) clipped.push(point);
+    previous = point;
+  }
+  return clipped;
+}

@@ -1,9 +1,8 @@
 import type { Region } from '../geometry/contour';
-import { eachSegment } from '../geometry/contour-measures';
 import { leastDistance } from '../geometry/least-distance';
 import { indexOf, nearestSegment } from '../geometry/segment-index';
 import { num, pointAlong, tableOfRegion, type SegmentTable } from '../geometry/segment-table';
-import { isInside } from '../geometry/winding';
+import { windingAt } from '../geometry/winding';
 import type { Fit } from '../plan';
 
 /**
@@ -23,9 +22,9 @@ export function memberFit(punch: Region, die: Region): Fit | null {
     const x = num(at, 0);
     const y = num(at, 1);
     const { distance } = nearestSegment(opening, x, y);
-    return isInside(die, x, y) ? distance : -distance;
+    return windingAt(opening, x, y) > 0 ? distance : -distance;
   };
-  const parts = partsFacing(table, die);
+  const parts = partsFacing(table, opening.table);
   const greatest = extreme(table, parts, gapAt, -1);
   const deepest = extreme(table, parts, gapAt, 1);
   if (deepest.gap < 0) {
@@ -43,11 +42,8 @@ interface Extreme {
 }
 
 /** How many stretches a segment is looked at in: enough that each faces few segments of the die. */
-function partsFacing(table: SegmentTable, die: Region): number {
-  let count = 0;
-  for (const contour of die) eachSegment(contour, () => count++);
-  return Math.max(4, Math.ceil((4 * count) / table.count));
-}
+const partsFacing = (punch: SegmentTable, die: SegmentTable): number =>
+  Math.max(4, Math.ceil((4 * die.count) / punch.count));
 
 /** The least (sign 1) or greatest (sign -1) gap over all segments. */
 function extreme(

@@ -1,10 +1,12 @@
 import type { Cure, Finding } from '../finding';
 import type { Contour, Region } from '../geometry/contour';
+import { indexOf } from '../geometry/segment-index';
+import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
-import type { Fit, Member, Pair } from '../plan';
+import type { Member, Pair } from '../plan';
 import { findingOf } from '../finding-of';
-import { memberFit } from './member-fit';
 import { sayLength } from '../say';
+import { stockGap, type StockGap } from './stock-gap';
 import { extent } from './unreached-places';
 
 export interface FitQuery {
@@ -15,7 +17,7 @@ export interface FitQuery {
 }
 
 interface Narrowing {
-  readonly fit: Fit;
+  readonly fit: StockGap;
   readonly member: Member;
   readonly outline: Contour;
 }
@@ -43,17 +45,11 @@ const strikeShare = 0.25;
 
 /** The gap between each remainder's stock and the other member. */
 function narrowings(member: Member, other: Region): readonly Narrowing[] {
-  return member.remainders.flatMap(({ outline }) => {
-    // The stock left is solid: it must stay clear of a punch from outside, of a die opening's edge from inside.
-    const fit = member.role === 'die' ? stockBesidePunch(outline, other) : memberFit([outline], other);
-    return fit ? [{ fit, member, outline }] : [];
-  });
-}
-
-function stockBesidePunch(outline: Contour, punch: Region): Fit | null {
-  const fit = memberFit([outline], punch);
-  // memberFit counts inside the region as room; inside a punch there is none.
-  return fit && { least: -fit.greatest, greatest: -fit.least, leastAt: fit.leastAt };
+  const index = indexOf(tableOfRegion(other));
+  if (index.table.count === 0) return [];
+  // The stock left is solid: it must stay outside a punch, and inside a die's opening.
+  const free = member.role === 'die' ? 'outside' : 'inside';
+  return member.remainders.map(({ outline }) => ({ fit: stockGap(outline, index, free), member, outline }));
 }
 
 function strike(query: FitQuery, { fit, member, outline }: Narrowing): Finding {

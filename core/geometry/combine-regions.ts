@@ -4,7 +4,7 @@ import { indexOf, nearestSegment, pairsWithin, type SegmentIndex } from './segme
 import { directionAt, int, num, tableOfRegion, type SegmentTable } from './segment-table';
 import { backward, drop, forward, middleOfRun, stitchLoops } from './stitch-loops';
 import { tolerance } from './tolerance';
-import { isInside } from './winding';
+import { windingAt } from './winding';
 
 export type Combination = 'union' | 'difference' | 'intersection';
 
@@ -13,7 +13,7 @@ export type Combination = 'union' | 'difference' | 'intersection';
  * same-boundary tolerance count as one. The result's arcs are parts of the sources' arcs.
  *
  * Idea: cut both boundaries where they meet and judge every run by its middle: inside, outside or on the other region.
- * O(n log n + k log k) for the arrangement, O(n) for each run's judgement.
+ * O(n log n + k log k), and for each run the segments beside its middle.
  */
 export function combineRegions(a: Region, b: Region, combination: Combination): Region {
   const table = tableOfRegion([...a, ...b]);
@@ -25,14 +25,14 @@ export function combineRegions(a: Region, b: Region, combination: Combination): 
       if (i < count !== j < count) visit(i, j);
     });
   const arrangement = arrange(table, across, near);
-  const sides = { a, b, indexA: indexOf(tableOfRegion(a)), indexB: indexOf(tableOfRegion(b)) };
+  const indexA = indexOf(tableOfRegion(a));
+  const indexB = indexOf(tableOfRegion(b));
   const fate = new Uint8Array(arrangement.runCount);
   const middle = new Float64Array(2);
   for (let run = 0; run < arrangement.runCount; run++) {
     const piece = middleOfRun(arrangement, run, middle);
     const ofA = int(arrangement.elementOf, piece) < count;
-    const other = ofA ? sides.indexB : sides.indexA;
-    const place = placeOf(arrangement, piece, middle, other, ofA ? b : a);
+    const place = placeOf(arrangement, piece, middle, ofA ? indexB : indexA);
     fate[run] = ofA ? fatesOfA[combination][place] : fatesOfB[combination][place];
   }
   return stitchLoops(arrangement, fate).loops;
@@ -58,12 +58,11 @@ function placeOf(
   piece: number,
   middle: Float64Array,
   other: SegmentIndex,
-  region: Region,
 ): PlaceOfRun {
   const x = num(middle, 0);
   const y = num(middle, 1);
   const { segment } = nearestSegment(other, x, y, tolerance.sameBoundary);
-  if (segment < 0) return isInside(region, x, y) ? 'inside' : 'outside';
+  if (segment < 0) return windingAt(other, x, y) > 0 ? 'inside' : 'outside';
   return runAlong(arrangement.pieces, piece, other.table, segment, x, y) ? 'along' : 'against';
 }
 

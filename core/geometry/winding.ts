@@ -1,44 +1,58 @@
-import type { Contour, Region, Vertex } from './contour';
-import { eachSegment } from './contour-measures';
+import type { Contour, Region } from './contour';
+import { indexOf, type SegmentIndex } from './segment-index';
+import { num, tableOfRegion, type SegmentTable } from './segment-table';
 
 /**
  * How often a contour runs round a point, counter-clockwise positive: 1 inside a counter-clockwise contour, 0 outside.
- * Points on the contour itself fall to either side.
- *
- * The chord polygon by crossings of the ray to +x (half-open in y, so that vertices count once), corrected by one for
- * every arc whose cap (the area between chord and arc) holds the point. O(n).
+ * Points on the contour itself fall to either side. O(n).
  */
 export function windingNumber(contour: Contour, x: number, y: number): number {
+  const table = tableOfRegion([contour]);
   let winding = 0;
-  eachSegment(contour, (from, to) => {
-    const side = (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x);
-    if (from.y <= y ? to.y > y : to.y <= y) {
-      if (to.y > from.y ? side > 0 : side < 0) winding += to.y > from.y ? 1 : -1;
-    }
-    const b = from.bulge;
-    if (b === 0) return;
-    if (b > 0 ? side > 0 : side < 0) return;
-    // In the cap: inside the circle, on the arc's side of the chord.
-    const offset = (1 - b * b) / (4 * b);
-    const cx = (from.x + to.x) / 2 - offset * (to.y - from.y);
-    const cy = (from.y + to.y) / 2 + offset * (to.x - from.x);
-    const squared = (from.x - cx) ** 2 + (from.y - cy) ** 2;
-    if ((x - cx) ** 2 + (y - cy) ** 2 < squared) {
-      if (side !== 0 || capHoldsChord(from, to)) winding += b > 0 ? 1 : -1;
-    }
+  for (let i = 0; i < table.count; i++) winding += windingOfSegment(table, i, x, y);
+  return winding;
+}
+
+/** The same for all loops of an index together: only the segments that the ray to +x can meet are looked at. */
+export function windingAt({ table, tree }: SegmentIndex, x: number, y: number): number {
+  let winding = 0;
+  tree?.search(x, y, tree.maxX, y, (i) => {
+    winding += windingOfSegment(table, i, x, y);
+    return false;
   });
   return winding;
 }
 
 /** Whether a point lies inside a region (outer loops counter-clockwise, holes clockwise). */
 export const isInside = (region: Region, x: number, y: number): boolean =>
-  region.reduce((sum, contour) => sum + windingNumber(contour, x, y), 0) > 0;
+  windingAt(indexOf(tableOfRegion(region)), x, y) > 0;
 
 /**
- * A point exactly on a chord: the crossing rule above has put it to the right of an upward chord, to the left of a
- * downward one and above a level one, so it belongs to the cap only where the cap lies on that side.
+ * A segment's share: its chord by crossings of the ray to +x (half-open in y, so that vertices count once), corrected
+ * by one where the cap between chord and arc holds the point.
  */
-function capHoldsChord(from: Vertex, to: Vertex): boolean {
-  const right = to.y > from.y || (to.y === from.y && to.x < from.x);
-  return right ? from.bulge > 0 : from.bulge < 0;
+function windingOfSegment(table: SegmentTable, i: number, x: number, y: number): number {
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  const x1 = num(table.x1, i);
+  const y1 = num(table.y1, i);
+  const side = (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0);
+  let winding = 0;
+  if (y0 <= y ? y1 > y && side > 0 : y1 <= y && side < 0) winding = y1 > y0 ? 1 : -1;
+  const bulge = num(table.bulge, i);
+  if (bulge === 0 || (bulge > 0 ? side > 0 : side < 0)) return winding;
+  if (side === 0 && !capHoldsChord(x0, y0, x1, y1, bulge)) return winding;
+  const dx = x - num(table.cx, i);
+  const dy = y - num(table.cy, i);
+  // Inside the circle and on the arc's side of the chord: in the cap.
+  return dx * dx + dy * dy < num(table.radius, i) ** 2 ? winding + (bulge > 0 ? 1 : -1) : winding;
+}
+
+/**
+ * A point exactly on a chord: the crossing rule has put it to the right of an upward chord, to the left of a downward
+ * one and above a level one, so it belongs to the cap only where the cap lies on that side.
+ */
+function capHoldsChord(x0: number, y0: number, x1: number, y1: number, bulge: number): boolean {
+  const right = y1 > y0 || (y1 === y0 && x1 < x0);
+  return right ? bulge > 0 : bulge < 0;
 }
