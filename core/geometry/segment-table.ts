@@ -207,10 +207,11 @@ export function segmentBoxes(table: SegmentTable): Float64Array {
     if (r > 0) {
       const cx = num(table.cx, i);
       const cy = num(table.cy, i);
-      if (isBesideArc(table, i, cx + r, cy)) maxX = cx + r;
-      if (isBesideArc(table, i, cx - r, cy)) minX = cx - r;
-      if (isBesideArc(table, i, cx, cy + r)) maxY = cy + r;
-      if (isBesideArc(table, i, cx, cy - r)) minY = cy - r;
+      // The ends stay inside by all their digits: the winding count compares them with a ray exactly.
+      if (cx + r > maxX && isBesideArc(table, i, cx + r, cy)) maxX = cx + r;
+      if (cx - r < minX && isBesideArc(table, i, cx - r, cy)) minX = cx - r;
+      if (cy + r > maxY && isBesideArc(table, i, cx, cy + r)) maxY = cy + r;
+      if (cy - r < minY && isBesideArc(table, i, cx, cy - r)) minY = cy - r;
     }
     boxes[4 * i] = minX;
     boxes[4 * i + 1] = minY;
