@@ -29,7 +29,7 @@ export function readJobFile(text: string): Result<Job> {
       'job-not-json',
       'The job file cannot be read: it is not whole',
       '',
-      'Open the backup kept beside it, or start a new job from the drawing.',
+      'Open an earlier copy of it, or start a new job from the drawing.',
     );
   }
   const head = z.looseObject({ format: z.literal(jobFormat), version: z.int().positive() }).safeParse(parsed);

@@ -27,6 +27,17 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
 }
 
 /**
+ * The name under which an earlier export of the same job may have left the same file with the other mark: a released
+ * program beside a newer draft would be cut. Null for files that carry no mark.
+ */
+export function supersededName(name: string): string | null {
+  const marked = /^(.*)\.DRAFT(\.(?:dxf|nc))$/.exec(name);
+  if (marked) return `${marked[1]}${marked[2]}`;
+  const plain = /^(.*)(\.(?:dxf|nc))$/.exec(name);
+  return plain ? `${plain[1]}.DRAFT${plain[2]}` : null;
+}
+
+/**
  * A name that every file system takes: letters, digits, hyphens. Starts with a letter or digit, so that no part of
  * it means a folder, and is never empty.
  */

@@ -1,12 +1,9 @@
-/**
- * What the page may load: only what was built with it. Styles may stand in the page because the widget library puts
- * style elements of its own there; scripts may not. Pictures may be drawn in the page (data:, blob:).
- */
+/** What the page may load: only what was built with it. Pictures may be drawn in the page (data:, blob:). */
 export const pagePolicy = [
   "default-src 'none'",
   "script-src 'self'",
   "worker-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
+  "style-src 'self'",
   "img-src 'self' data: blob:",
   "font-src 'self'",
   "connect-src 'self'",

@@ -1,5 +1,6 @@
 import { copyFile, mkdir, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
+import { supersededName } from '../../core/output/output-files';
 import { done, failed, type Result } from '../../core/problem';
 import { fileNameTrouble } from './file-name-trouble';
 import { fileProblem } from './file-problem';
@@ -22,7 +23,8 @@ interface Step {
 /**
  * Writes all files into the folder or none: first every file whole under a temporary name, then all are renamed. When
  * a rename fails, those made before are taken back, so that the folder is as it was; a folder made for the files goes
- * again. Returns the paths written.
+ * again. Once they stand, what an earlier export left under the other mark (draft or released) is removed. Returns the
+ * paths written.
  */
 export async function writeFilesTogether(
   folder: string,
@@ -69,7 +71,27 @@ export async function writeFilesTogether(
     return fileProblem(error, at, 'written');
   }
   for (const { backup } of steps) if (backup) await rm(backup, { force: true });
+  const left = await removeSuperseded(home, files);
+  if (left) return left;
   return done(steps.map(({ target }) => target));
+}
+
+async function removeSuperseded(home: string, files: readonly FileToWrite[]): Promise<Result<never> | null> {
+  for (const { name } of files) {
+    const old = supersededName(name);
+    if (old === null) continue;
+    try {
+      await rm(join(home, old), { force: true });
+    } catch {
+      return failed(
+        'file-superseded',
+        'The files are written, but an outdated one beside them could not be removed',
+        join(home, old),
+        'Remove it by hand, so that nobody cuts from it.',
+      );
+    }
+  }
+  return null;
 }
 
 /** Where a link leads; refuses a folder of the wanted name before anything is written, as the system would later. */

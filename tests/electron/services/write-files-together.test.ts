@@ -103,3 +103,19 @@ test('two names that one disk would take for the same are refused', async () => 
   expect(await writeFilesTogether(folder, pair)).toMatchObject({ problem: { code: 'file-name' } });
   expect(readdirSync(folder)).toEqual([]);
 });
+
+test('a released program goes when the draft that replaces it is written, and the other way round', async () => {
+  const folder = temporaryFolder();
+  const names = () => readdirSync(folder).sort();
+  await writeFilesTogether(folder, [
+    { name: 'a-die.nc', text: '1' },
+    { name: 'a-findings.csv', text: '1' },
+  ]);
+  await writeFilesTogether(folder, [
+    { name: 'a-die.DRAFT.nc', text: '2' },
+    { name: 'a-findings.csv', text: '2' },
+  ]);
+  expect(names()).toEqual(['a-die.DRAFT.nc', 'a-findings.csv']);
+  await writeFilesTogether(folder, [{ name: 'a-die.nc', text: '3' }]);
+  expect(names()).toEqual(['a-die.nc', 'a-findings.csv']);
+});
