@@ -46,7 +46,7 @@ export function proveMember(
     gouge: { depth: 0, at: null },
     remainder: { depth: 0, at: null },
   };
-  proveTile(whole, boxOf(whole), search, 0);
+  proveTile(whole, boxOf(whole), search);
   const { gouge, remainder } = search;
   return {
     passed: gouge.depth <= tolerance.proofGouge * grid.perMm && cuts.length > 0,
@@ -87,24 +87,24 @@ interface Tile {
 
 /** Edges in a tile up to which it is proved in one go. */
 const fewEdges = 600;
-const deepestHalving = 16;
 
-function proveTile(outlines: Outlines, tile: Tile, search: Search, halvings: number): void {
-  if (edgeCount(outlines) <= fewEdges || halvings === deepestHalving) {
+function proveTile(outlines: Outlines, tile: Tile, search: Search): void {
+  const axis = tile.X[1] - tile.X[0] > tile.Y[1] - tile.Y[0] ? 'X' : 'Y';
+  const room = 2 * search.radius + search.grid.perMm / 100;
+  // Halving a tile no larger than its surroundings would leave both halves with all the edges.
+  if (edgeCount(outlines) <= fewEdges || tile[axis][1] - tile[axis][0] <= 4 * room) {
     compare(outlines, tile, search);
     return;
   }
-  const axis = tile.X[1] - tile.X[0] > tile.Y[1] - tile.Y[0] ? 'X' : 'Y';
   const middle = Math.round((tile[axis][0] + tile[axis][1]) / 2);
-  const room = 2 * search.radius + search.grid.perMm / 100;
   const half = (keep: 'below' | 'above'): Outlines => {
     const at = Math.round(keep === 'below' ? middle + room : middle - room);
     const clip = (paths: readonly GridPath[]) =>
       paths.map((path) => clipAtLine(path, axis, at, keep)).filter((path) => path.length > 2);
     return { wanted: clip(outlines.wanted), around: clip(outlines.around), opening: clip(outlines.opening) };
   };
-  proveTile(half('below'), { ...tile, [axis]: [tile[axis][0], middle] }, search, halvings + 1);
-  proveTile(half('above'), { ...tile, [axis]: [middle, tile[axis][1]] }, search, halvings + 1);
+  proveTile(half('below'), { ...tile, [axis]: [tile[axis][0], middle] }, search);
+  proveTile(half('above'), { ...tile, [axis]: [middle, tile[axis][1]] }, search);
 }
 
 /** Compares sweep and contour in one tile; only what lies in the tile counts, its surroundings belong to others. */
