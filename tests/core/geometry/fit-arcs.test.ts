@@ -27,6 +27,11 @@ function bruteDeviation(curve: FitCurve, chain: Chain, samples = 20_000): number
   return Math.sqrt(largest);
 }
 
+/** What measuring by centre and radius cannot tell: two units in the last place of the largest radius, mm. */
+function rounding(chain: Chain): number {
+  return Math.max(...tableOfChain(chain).radius) * 2 ** -51;
+}
+
 /** Largest change of direction where two pieces meet, radians. */
 function largestCorner(chain: Chain): number {
   const way = (from: Vertex, to: Vertex, atEnd: boolean): number =>
@@ -134,7 +139,7 @@ describe('fitArcs', () => {
         fc.pre(Math.hypot(...b) > 0.1 && Math.hypot(d[0] - c[0], d[1] - c[1]) > 0.1);
         const { chain, largestError } = fitArcs(curve, 0.0005);
         expect(largestError).toBeLessThanOrEqual(0.0005);
-        expect(bruteDeviation(curve, chain, 1000)).toBeLessThanOrEqual(largestError + 1e-9);
+        expect(bruteDeviation(curve, chain, 1000)).toBeLessThanOrEqual(largestError + 1e-9 + rounding(chain));
       }),
       { numRuns: 60 },
     );
