@@ -4,9 +4,15 @@ export type FindingWeight = 'stop' | 'decide' | 'note';
 export type FindingCode =
   | 'drawing-not-used' // entities left out of the outline, counted by layer and reason
   | 'drawing-mended' // damage in the file that was put right, or that a person should look at
+  | 'drawing-unsupported' // solids and regions, whose geometry the file does not give openly
+  | 'outline-from-filling' // no edge closes: the outline is the boundary of a hatch or filled area
+  | 'contour-left-out' // closed contours that belong to the sheet, or that a person left out
+  | 'dimension-disagrees' // a dimension that says another size than its geometry has
+  | 'outline-repaired' // T-joints, overlaps, tiny steps, shared edges and touching places that were put right
   | 'contour-open' // a chain of segments that does not close
   | 'gap-closed' // a gap between end points that was closed within the tolerance
   | 'contours-cross' // a contour that crosses itself or another one
+  | 'contours-touch' // contours that touch each other or themselves, without crossing
   | 'curve-fitted' // splines or ellipses that became arcs
   | 'clearance-too-large' // the clearance swallows a feature of the member that takes it
   | 'clearance-unusual' // the clearance is outside the usual range for the stock

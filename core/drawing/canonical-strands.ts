@@ -11,8 +11,11 @@ export function canonicalStrands(strands: readonly Strand[]): readonly Strand[] 
 }
 
 function directed(strand: Strand): Strand {
-  const turned = reversedChain(strand.chain);
-  return compareChains(turned, strand.chain) < 0 ? { ...strand, chain: turned } : strand;
+  const { chain } = strand;
+  const order = comparePoints(chain[0], chain[chain.length - 1]);
+  if (order < 0) return strand;
+  const turned = reversedChain(chain);
+  return order > 0 || compareChains(turned, chain) < 0 ? { ...strand, chain: turned } : strand;
 }
 
 /** By start, then end, then the points between; of equals by bulge. */

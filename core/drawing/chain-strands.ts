@@ -4,9 +4,11 @@ import { smoothPairs } from './smooth-pairs';
 import type { Strand } from './strand';
 
 export interface ChainedStrands {
-  readonly rings: readonly DirectedStrand[][];
+  readonly rings: readonly (readonly DirectedStrand[])[];
   /** Strands that are part of no ring, those that hang together in one list. */
   readonly open: readonly OpenRun[];
+  /** Which ends meet: end 2i is the start of strand i, 2i + 1 its end. */
+  readonly nodes: Int32Array;
 }
 
 export interface DirectedStrand {
@@ -44,6 +46,7 @@ export function chainStrands(strands: readonly Strand[], gap: number): ChainedSt
       ring.map((end) => ({ strand: strands[end >> 1] as Strand, forward: (end & 1) === 0 })),
     ),
     open: openRuns(strands, nodes, graph.left),
+    nodes,
   };
 }
 

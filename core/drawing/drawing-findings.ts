@@ -2,8 +2,8 @@ import type { Cure, Finding, FindingNumber, Place } from '../finding';
 import { findingOf } from '../finding-of';
 import type { Point } from '../geometry/contour';
 import { contourBox } from '../geometry/contour-measures';
-import type { Crossing } from './crossing-contours';
 import type { DrawingContour, Unused } from './drawing';
+import type { Meeting } from './meetings';
 import type { OpenPlace } from './open-places';
 import type { Damage } from './raw-drawing';
 import type { Gap } from './ring';
@@ -117,33 +117,36 @@ export function fitFinding(contour: DrawingContour): readonly Finding[] {
   ];
 }
 
-/** One stop for each pair of contours that meet, at the first place where they do. */
-export function crossingFindings(
-  crossings: readonly Crossing[],
+/**
+ * One finding for each pair of contours that meet, at the first place where they do: a stop where one passes through
+ * the other, a decision where they only touch.
+ */
+export function meetingFindings(
+  meetings: readonly Meeting[],
   contours: readonly DrawingContour[],
 ): readonly Finding[] {
-  return crossings.flatMap(({ first, second, places }) => {
+  return meetings.flatMap(({ first, second, places, isTouch }) => {
     const [a, b] = [contours[first], contours[second]];
     const [at] = places;
     if (!a || !b || !at) return [];
+    const does = isTouch ? 'touch' : 'cross';
     const whom =
-      first === second
-        ? `Contour ${a.id} crosses or touches itself`
-        : `Contours ${a.id} and ${b.id} cross or touch`;
+      first === second ? `Contour ${a.id} ${does}es itself` : `Contours ${a.id} and ${b.id} ${does}`;
     const often = places.length === 1 ? '' : ` at ${places.length} places, the first`;
-    const message = `${whom}${often} at x ${at.x.toFixed(3)}, y ${at.y.toFixed(3)} mm: inside and outside cannot be told apart there.`;
+    const then = isTouch ? 'the part has no width there' : 'inside and outside cannot be told apart there';
+    const cut = isTouch
+      ? 'Cut them as two if that is meant; else correct the outline in the drawing, or leave one of the contours out.'
+      : 'Correct the outline in the drawing, or leave one of the contours out.';
     return [
       findingOf({
-        code: 'contours-cross',
-        weight: 'stop',
-        title: first === second ? 'Contour crosses itself' : 'Contours cross',
-        message,
+        code: isTouch ? 'contours-touch' : 'contours-cross',
+        weight: isTouch ? 'decide' : 'stop',
+        title: `Contour${first === second ? ` ${does}es itself` : `s ${does}`}`,
+        message: `${whom}${often} at x ${at.x.toFixed(3)}, y ${at.y.toFixed(3)} mm: ${then}.`,
         place: placeAt(at, smallestReach),
         contourId: a.id,
         numbers: [count('Places', places.length)],
-        cures: [
-          { kind: 'other', say: 'Correct the outline in the drawing, or leave one of the contours out.' },
-        ],
+        cures: [{ kind: 'other', say: cut }],
       }),
     ];
   });

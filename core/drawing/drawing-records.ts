@@ -1,11 +1,11 @@
-import type { Pairs } from './read-pairs';
+import { findCode, placeOf, textAt, textOf, type Pairs } from './pairs';
 import type { Damage } from './raw-drawing';
 
 /** One entity of the file: its kind and the half-open range of its pairs after the name. */
 export interface EntityRecord {
   readonly kind: string;
-  /** Line of its name. */
-  readonly line: number;
+  /** The pair of its name. */
+  readonly at: number;
   readonly from: number;
   readonly to: number;
   /** The VERTEX records of a POLYLINE. */
@@ -13,7 +13,7 @@ export interface EntityRecord {
 }
 
 export interface BlockRecord {
-  readonly line: number;
+  readonly at: number;
   readonly from: number;
   readonly to: number;
   readonly entities: EntityRecord[];
@@ -25,6 +25,8 @@ export interface DrawingRecords {
   readonly header: ReadonlyMap<string, number>;
   readonly layers: readonly EntityRecord[];
   readonly lineTypes: readonly EntityRecord[];
+  readonly blockRecords: readonly EntityRecord[];
+  readonly dimensionStyles: readonly EntityRecord[];
   readonly blocks: readonly BlockRecord[];
   readonly entities: readonly EntityRecord[];
   readonly damage: readonly Damage[];
@@ -40,12 +42,12 @@ export interface DrawingRecords {
  */
 export function drawingRecords(pairs: Pairs): DrawingRecords {
   const sorter = new RecordSorter(pairs);
-  const { codes, values } = pairs;
-  let at = codes.indexOf(0);
-  while (at >= 0 && at < codes.length) {
+  const { codes, count } = pairs;
+  let at = findCode(pairs, 0, 0, count);
+  while (at >= 0 && at < count) {
     let next = at + 1;
-    while (next < codes.length && codes[next] !== 0) next++;
-    sorter.take((values[at] as string).trim(), at, next);
+    while (next < count && codes[next] !== 0) next++;
+    sorter.take(textAt(pairs, at), at, next);
     at = next;
   }
   return sorter.finish();
@@ -56,6 +58,8 @@ class RecordSorter {
   private readonly header = new Map<string, number>();
   private readonly layers: EntityRecord[] = [];
   private readonly lineTypes: EntityRecord[] = [];
+  private readonly blockRecords: EntityRecord[] = [];
+  private readonly dimensionStyles: EntityRecord[] = [];
   private readonly blocks: BlockRecord[] = [];
   private readonly entities: EntityRecord[] = [];
   private readonly damage: Damage[] = [];
@@ -72,17 +76,17 @@ class RecordSorter {
   }
 
   take(name: string, at: number, to: number): void {
-    const line = this.pairs.lines[at] as number;
-    if (name === 'SECTION') this.beginSection(at, to, line);
-    else if (name === 'ENDSEC') this.endSection(line);
-    else if (this.section === 'TABLES') this.takeInTables(name, at, to, line);
-    else if (this.section === 'BLOCKS') this.takeInBlocks(name, at, to, line);
-    else if (this.section === 'ENTITIES') this.takeEntity(this.entities, name, at, to, line);
+    if (name === 'SECTION') this.beginSection(at, to);
+    else if (name === 'ENDSEC') this.endSection(at);
+    else if (this.section === 'TABLES') this.takeInTables(name, at, to);
+    else if (this.section === 'BLOCKS') this.takeInBlocks(name, at, to);
+    else if (this.section === 'ENTITIES') this.takeEntity(this.entities, name, at, to);
     else if (this.section === null) this.strays++;
   }
 
   finish(): DrawingRecords {
-    const { header, layers, lineTypes, blocks, entities, damage, sections } = this;
+    const { header, layers, lineTypes, blockRecords, dimensionStyles, blocks, entities, damage, sections } =
+      this;
     const openAtEnd = this.section;
     this.endBlock(null);
     this.endPolyline(null);
@@ -90,102 +94,113 @@ class RecordSorter {
       const say = `${this.strays} ${this.strays === 1 ? 'record stands' : 'records stand'} outside every section and cannot be placed.`;
       damage.push({ weight: 'decide', say });
     }
-    return { header, layers, lineTypes, blocks, entities, damage, sections, openAtEnd };
+    return {
+      ...{ header, layers, lineTypes, blockRecords, dimensionStyles },
+      ...{ blocks, entities, damage, sections, openAtEnd },
+    };
   }
 
-  private beginSection(at: number, to: number, line: number): void {
+  private beginSection(at: number, to: number): void {
     if (this.section !== null) {
-      this.note(`ENDSEC of section ${this.section} is missing before line ${line}; put in.`);
-      this.leaveSection(line);
+      this.note(`ENDSEC of section ${this.section} is missing before ${this.place(at)}; put in.`);
+      this.leaveSection(at);
     }
-    const named = this.pairs.codes.indexOf(2, at + 1);
-    const name = named > 0 && named < to ? (this.pairs.values[named] as string).trim() : '';
+    const name = textOf(this.pairs, 2, at + 1, to);
     if (name === 'ENTITIES' && this.sections.includes(name)) {
-      this.note(`The file has a second ENTITIES section (line ${line}); both are read.`);
+      this.note(`The file has a second ENTITIES section (${this.place(at)}); both are read.`);
     }
     this.section = name;
     this.sections.push(name);
-    if (name === 'HEADER') this.readHeader(named + 1, to);
+    if (name === 'HEADER') this.readHeader(at + 1, to);
   }
 
   /** A header variable is a group 9 with its name and the group after it. */
   private readHeader(from: number, to: number): void {
     for (let i = from; i + 1 < to; i++) {
       if (this.pairs.codes[i] === 9 && this.pairs.codes[i + 1] !== 9) {
-        this.header.set((this.pairs.values[i] as string).trim(), i + 1);
+        this.header.set(textAt(this.pairs, i), i + 1);
       }
     }
   }
 
-  private endSection(line: number): void {
-    if (this.section === null) this.note(`ENDSEC on line ${line} ends no section; left out.`);
-    this.leaveSection(line);
+  private endSection(at: number): void {
+    if (this.section === null) this.note(`ENDSEC on ${this.place(at)} ends no section; left out.`);
+    this.leaveSection(at);
     this.section = null;
   }
 
-  private leaveSection(line: number): void {
+  private leaveSection(at: number): void {
     if (this.table !== null)
-      this.note(`ENDTAB of table ${this.table} is missing before line ${line}; put in.`);
+      this.note(`ENDTAB of table ${this.table} is missing before ${this.place(at)}; put in.`);
     this.table = null;
-    this.endBlock(line);
-    this.endPolyline(line);
+    this.endBlock(at);
+    this.endPolyline(at);
   }
 
-  private takeInTables(name: string, at: number, to: number, line: number): void {
+  private takeInTables(name: string, at: number, to: number): void {
     if (name === 'TABLE') {
       if (this.table !== null)
-        this.note(`ENDTAB of table ${this.table} is missing before line ${line}; put in.`);
-      const named = this.pairs.codes.indexOf(2, at + 1);
-      this.table = named > 0 && named < to ? (this.pairs.values[named] as string).trim() : '';
+        this.note(`ENDTAB of table ${this.table} is missing before ${this.place(at)}; put in.`);
+      this.table = textOf(this.pairs, 2, at + 1, to);
     } else if (name === 'ENDTAB') this.table = null;
-    else if (name === 'LAYER') this.layers.push(record(name, line, at, to));
-    else if (name === 'LTYPE') this.lineTypes.push(record(name, line, at, to));
+    else if (name === 'LAYER') this.layers.push(record(name, at, to));
+    else if (name === 'LTYPE') this.lineTypes.push(record(name, at, to));
+    else if (name === 'BLOCK_RECORD') this.blockRecords.push(record(name, at, to));
+    else if (name === 'DIMSTYLE') this.dimensionStyles.push(record(name, at, to));
   }
 
-  private takeInBlocks(name: string, at: number, to: number, line: number): void {
+  private takeInBlocks(name: string, at: number, to: number): void {
     if (name === 'BLOCK') {
-      this.endBlock(line);
-      this.block = { line, from: at + 1, to, entities: [] };
+      this.endBlock(at);
+      this.block = { at, from: at + 1, to, entities: [] };
       this.blocks.push(this.block);
     } else if (name === 'ENDBLK') {
-      this.endPolyline(line);
+      this.endPolyline(at);
       this.block = null;
-    } else if (this.block) this.takeEntity(this.block.entities, name, at, to, line);
+    } else if (this.block) this.takeEntity(this.block.entities, name, at, to);
     else this.strays++;
   }
 
-  private takeEntity(list: EntityRecord[], name: string, at: number, to: number, line: number): void {
+  private takeEntity(list: EntityRecord[], name: string, at: number, to: number): void {
     if (this.polyline) {
       if (name === 'VERTEX') {
-        this.polyline.vertices.push(record(name, line, at, to));
+        this.polyline.vertices.push(record(name, at, to));
         return;
       }
       if (name === 'SEQEND') {
         this.polyline = null;
         return;
       }
-      this.endPolyline(line);
+      this.endPolyline(at);
     }
     // The SEQEND after the attributes of an INSERT ends nothing that is read here.
     if (name === 'SEQEND') return;
-    const entity = record(name, line, at, to);
+    const entity = record(name, at, to);
     if (name === 'POLYLINE') this.polyline = entity;
     list.push(entity);
   }
 
-  private endPolyline(line: number | null): void {
+  private endPolyline(at: number | null): void {
     if (!this.polyline) return;
-    const where = line === null ? 'at the end of the file' : `before line ${line}`;
-    this.note(`SEQEND of the POLYLINE on line ${this.polyline.line} is missing ${where}; put in.`);
+    this.note(
+      `SEQEND of the POLYLINE on ${this.place(this.polyline.at)} is missing ${this.before(at)}; put in.`,
+    );
     this.polyline = null;
   }
 
-  private endBlock(line: number | null): void {
+  private endBlock(at: number | null): void {
     if (!this.block) return;
-    this.endPolyline(line);
-    const where = line === null ? 'at the end of the file' : `before line ${line}`;
-    this.note(`ENDBLK of the block on line ${this.block.line} is missing ${where}; put in.`);
+    this.endPolyline(at);
+    this.note(`ENDBLK of the block on ${this.place(this.block.at)} is missing ${this.before(at)}; put in.`);
     this.block = null;
+  }
+
+  private place(at: number): string {
+    return placeOf(this.pairs, at);
+  }
+
+  private before(at: number | null): string {
+    return at === null ? 'at the end of the file' : `before ${this.place(at)}`;
   }
 
   private note(say: string): void {
@@ -193,9 +208,9 @@ class RecordSorter {
   }
 }
 
-const record = (kind: string, line: number, at: number, to: number): EntityRecord => ({
+const record = (kind: string, at: number, to: number): EntityRecord => ({
   kind,
-  line,
+  at,
   from: at + 1,
   to,
   vertices: [],

@@ -1,26 +1,16 @@
-import { done, failed, type Result } from '../problem';
+import { failed, type Problem } from '../problem';
+import { latin1 } from './pairs';
 
-/**
- * The bytes of an ASCII DXF as text, one character a byte (Latin-1), without a byte order mark; or the problem with
- * what the file really is. Names are decoded later, once `$DWGCODEPAGE` is known (see decodeName).
- */
-export function drawingText(bytes: Uint8Array): Result<string> {
-  const start = latin1(bytes.subarray(0, 64));
-  if (start.startsWith('AutoCAD Binary DXF')) {
-    return failed(
-      'drawing-binary',
-      'The file is a binary DXF, which cannot be read',
-      '',
-      'Save the drawing as ASCII DXF and open that.',
-    );
-  }
+/** What the bytes are if they are no drawing that can be read, in words; null where nothing speaks against it. */
+export function notADrawing(bytes: Uint8Array): Problem | null {
+  const start = latin1(bytes, 0, Math.min(64, bytes.length));
   if (/^AC1\d\d\d/.test(start)) {
     return failed(
       'drawing-is-dwg',
       'The file is a DWG drawing, not a DXF',
       '',
-      'Save the drawing as ASCII DXF (R12 to 2018) and open that.',
-    );
+      'Save the drawing as DXF (R12 to 2018) and open that.',
+    ).problem;
   }
   if (start.startsWith('\u00ff\u00fe') || start.startsWith('\u00fe\u00ff')) {
     return failed(
@@ -28,26 +18,33 @@ export function drawingText(bytes: Uint8Array): Result<string> {
       'The file is saved as UTF-16 text, which no DXF is',
       '',
       'Save it as plain ASCII or UTF-8 text, or export the DXF again.',
-    );
+    ).problem;
   }
-  const text = latin1(start.startsWith('\u00ef\u00bb\u00bf') ? bytes.subarray(3) : bytes);
-  if (text.trim() === '') {
+  if (!hasContent(bytes)) {
     return failed(
       'drawing-empty',
       bytes.length === 0 ? 'The file is empty' : 'The file holds nothing but blanks',
       '',
       'Export the DXF again and check that it is not 0 bytes long.',
-    );
+    ).problem;
   }
-  if (text.includes('\u0000')) {
-    return failed(
-      'drawing-not-dxf',
-      'The file is not a DXF drawing: it holds binary data',
-      `byte ${text.indexOf('\u0000') + 1}`,
-      'Choose a DXF file, or save the drawing as ASCII DXF in the program it was made with.',
-    );
-  }
-  return done(text);
+  const binary = bytes.indexOf(0);
+  if (binary < 0) return null;
+  return failed(
+    'drawing-not-dxf',
+    'The file is not a DXF drawing: it holds binary data',
+    `byte ${binary + 1}`,
+    'Choose a DXF file, or save the drawing as DXF in the program it was made with.',
+  ).problem;
+}
+
+/** Without the mark that some editors put before UTF-8 text. */
+export const withoutByteOrderMark = (bytes: Uint8Array): Uint8Array =>
+  bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? bytes.subarray(3) : bytes;
+
+function hasContent(bytes: Uint8Array): boolean {
+  for (const byte of bytes) if (byte !== 32 && (byte < 9 || byte > 13)) return true;
+  return false;
 }
 
 /**
@@ -91,13 +88,3 @@ const codePages: Readonly<Record<string, string>> = {
 };
 
 const bytesOf = (latin: string): Uint8Array => Uint8Array.from(latin, (character) => character.charCodeAt(0));
-
-function latin1(bytes: Uint8Array): string {
-  // In slices: a call takes only so many arguments.
-  const slice = 8192;
-  let text = '';
-  for (let i = 0; i < bytes.length; i += slice) {
-    text += String.fromCharCode(...bytes.subarray(i, i + slice));
-  }
-  return text;
-}

@@ -1,7 +1,6 @@
 /**
- * The groups that are read of each kind of entity (DXF reference, ENTITIES section): all others are left out before
- * dxf-parser sees them, because some of them make it stop (booleans that are not 0 or 1) or lose count (91 inside an
- * LWPOLYLINE, embedded objects). A kind that is not in this table is counted and nothing more.
+ * The groups that are read of each kind of entity (DXF reference, ENTITIES section). All others are passed over, and so
+ * is an embedded object. A kind that is not in this table is counted and nothing more.
  */
 const curveGroups: Readonly<Record<string, readonly number[]>> = {
   LINE: [10, 20, 30, 11, 21, 31],
@@ -11,32 +10,43 @@ const curveGroups: Readonly<Record<string, readonly number[]>> = {
   LWPOLYLINE: [90, 70, 38, 10, 20, 42],
   POLYLINE: [70, 10, 20, 30],
   VERTEX: [10, 20, 30, 42, 70],
-  SPLINE: [70, 71, 40, 41, 10, 20, 30, 11],
-  INSERT: [2, 10, 20, 30, 41, 42, 43, 44, 45, 50, 70, 71],
+  SPLINE: [70, 71, 40, 41, 10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33],
+  MLINE: [40, 71, 72, 73, 10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33, 41, 74],
+  INSERT: [10, 20, 30, 41, 42, 43, 44, 45, 50, 70, 71],
 };
 
-/** Layer, line type, invisible, paper space, extrusion. */
-const groupsOfAll = [8, 6, 60, 67];
-const extrusion = [210, 220, 230];
+/** Kinds that help where they can be read and do no harm where they cannot. */
+const asideGroups: Readonly<Record<string, readonly number[]>> = {
+  SOLID: [10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33],
+  TRACE: [10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33],
+  HATCH: [...[10, 20, 30, 11, 21, 40, 42, 50, 51], ...[72, 73, 74, 75, 91, 92, 93, 94, 95, 96, 97, 98]],
+  TEXT: [10, 20, 30],
+  MTEXT: [10, 20, 30],
+  ATTRIB: [10, 20, 30],
+  DIMENSION: [...[10, 20, 30, 11, 21, 31, 13, 23, 33, 14, 24, 34, 15, 25, 35], ...[40, 42, 50, 70]],
+};
 
-const table = new Map(
-  Object.entries(curveGroups).map(([kind, codes]) => [
-    kind,
-    new Set([...codes, ...groupsOfAll, ...extrusion]),
-  ]),
-);
-const others: ReadonlySet<number> = new Set(groupsOfAll);
+/** Invisible, paper space, colour, extrusion. */
+const groupsOfAll = [60, 67, 62, 210, 220, 230];
+
+const tableOf = (
+  groups: Readonly<Record<string, readonly number[]>>,
+): ReadonlyMap<string, ReadonlySet<number>> =>
+  new Map(Object.entries(groups).map(([kind, codes]) => [kind, new Set([...codes, ...groupsOfAll])]));
+
+const curves = tableOf(curveGroups);
+const aside = tableOf(asideGroups);
+const others: ReadonlySet<number> = new Set([60, 67, 62]);
 
 /** The groups to read of a kind of entity. */
-export const groupsOf = (kind: string): ReadonlySet<number> => table.get(kind) ?? others;
+export const groupsOf = (kind: string): ReadonlySet<number> => curves.get(kind) ?? aside.get(kind) ?? others;
 
-/** The kinds whose geometry is read, VERTEX aside. */
-export const curveKinds: readonly string[] = Object.keys(curveGroups).filter((kind) => kind !== 'VERTEX');
+/** Whether a kind of entity is drawn as the edge of a part (or brings such: INSERT). */
+export const isCurveKind = (kind: string): boolean => curves.has(kind) && kind !== 'VERTEX';
 
-export const isCurveKind = (kind: string): boolean => table.has(kind) && kind !== 'VERTEX';
-
-/** Groups that hold text; every other group in the table is a number. */
-export const isTextGroup = (code: number): boolean => code < 10;
+/** Fillings: their boundary stands in for an outline where nothing else closes. */
+export const isFillingKind = (kind: string): boolean =>
+  kind === 'HATCH' || kind === 'SOLID' || kind === 'TRACE';
 
 /** Groups 60 to 99 are whole numbers. */
 export const isWholeGroup = (code: number): boolean => code >= 60 && code <= 99;

@@ -1,45 +1,55 @@
+import type { Point } from '../geometry/contour';
 import { failed, type Result, done } from '../problem';
-import { extrusionOf, pointOf, valueOf } from './group-values';
+import { insertPlaces } from './insert-places';
 import type { LayerTable } from './layer-table';
-import type { ParsedDrawing, ParsedEntity } from './parse-entities';
+import { limits } from './limits';
+import { blockKey, type ParsedDrawing, type ParsedEntity } from './parse-entities';
 import { pieceShape } from './piece-shape';
+import { pointOf } from './group-values';
 import type { Piece } from './raw-drawing';
-import { chained, planeOf, unmoved, vector, type Transform } from './transform';
-import { isCurveKind } from './entity-groups';
+import { incomplete } from './shape';
+import { moved, unmoved, type Transform } from './transform';
+import { isCurveKind, isFillingKind } from './entity-groups';
 import { reasonForKind } from './reason-for-kind';
 import { UnusedCount } from './unused-count';
 
 export interface FlatDrawing {
   readonly pieces: readonly Piece[];
   readonly unused: UnusedCount;
+  readonly texts: readonly Point[];
+  /** Dimensions of the drawing itself, not those in blocks. */
+  readonly dimensions: readonly ParsedEntity[];
+  /** How some entities were read: layer, kind, what a person should know, and how many. */
+  readonly remarks: UnusedCount;
 }
 
 /**
- * Resolves blocks and sorts out what is no outline: paper space, invisible, on a layer that is off or frozen, in a
- * broken line type, or of a kind that is not read. What lies on layer 0 in a block takes the layer of its INSERT.
+ * Resolves blocks and sorts out what is no outline: paper space, invisible, in a broken line type, or of a kind that is
+ * not read. What lies on a layer that is off or frozen is marked as hidden. What lies on layer 0 in a block takes the
+ * layer of its INSERT.
  */
 export function flattenDrawing(drawing: ParsedDrawing, layers: LayerTable): Result<FlatDrawing> {
   const walk = new Walk(drawing, layers);
-  const host: Host = { layer: '0', lineType: '', place: unmoved, blocks: [] };
+  const host: Host = { layer: '0', lineType: '', colour: 7, hidden: null, place: unmoved, blocks: [] };
   for (const entity of drawing.entities) walk.take(entity, host);
-  if (walk.taken > mostEntities) {
+  if (walk.taken > limits.entities) {
     return failed(
       'drawing-too-large',
-      `The drawing's blocks hold more than ${mostEntities.toLocaleString('en-US')} entities once inserted`,
+      `The drawing's blocks hold more than ${limits.entities.toLocaleString('en-US')} entities once inserted`,
       '',
       'Save the part by itself, without the sheet and its arrays.',
     );
   }
-  return done({ pieces: walk.pieces, unused: walk.unused });
+  const { pieces, unused, texts, dimensions, remarks } = walk;
+  return done({ pieces, unused, texts, dimensions, remarks });
 }
-
-/** An array in an array multiplies: a file of a kilobyte can ask for billions. */
-const mostEntities = 500_000;
 
 /** What an entity inherits from the INSERT it came by. */
 interface Host {
   readonly layer: string;
   readonly lineType: string;
+  readonly colour: number;
+  readonly hidden: Piece['hidden'];
   readonly place: Transform;
   readonly blocks: readonly string[];
 }
@@ -48,6 +58,9 @@ interface Host {
 class Walk {
   readonly pieces: Piece[] = [];
   readonly unused = new UnusedCount();
+  readonly remarks = new UnusedCount();
+  readonly texts: Point[] = [];
+  readonly dimensions: ParsedEntity[] = [];
   taken = 0;
   private readonly drawing: ParsedDrawing;
   private readonly layers: LayerTable;
@@ -58,18 +71,47 @@ class Walk {
   }
 
   take(entity: ParsedEntity, host: Host): void {
-    if (++this.taken > mostEntities) return;
+    if (++this.taken > limits.entities) return;
     const own = entity.layer === '' ? '0' : entity.layer;
     const layer = own === '0' && host.blocks.length > 0 ? host.layer : own;
     const lineType = this.lineTypeOf(entity, layer, host);
-    const reason = this.reasonToLeaveOut(entity, layer, lineType);
-    if (reason !== null) this.unused.add(layer, entity.kind, reason);
-    else if (entity.kind === 'INSERT') this.insert(entity, { ...host, layer, lineType });
-    else {
-      const shape = pieceShape(entity, host.place);
-      if ('reason' in shape) this.unused.add(layer, entity.kind, shape.reason);
-      else this.pieces.push({ layer, kind: entity.kind, closed: shape.closed, parts: shape.parts });
+    const reason = this.reasonToLeaveOut(entity, lineType);
+    if (reason !== null) {
+      this.unused.add(layer, entity.kind, reason);
+      if (!entity.inPaper) this.noteAside(entity, host);
+      return;
     }
+    const hidden = host.hidden ?? this.hiddenBy(entity, layer);
+    const colour = this.colourOf(entity, layer, host);
+    if (entity.kind === 'INSERT') this.insert(entity, { ...host, layer, lineType, colour, hidden });
+    else this.takeCurve(entity, host.place, { layer, kind: entity.kind, colour, hidden });
+  }
+
+  private takeCurve(
+    entity: ParsedEntity,
+    place: Transform,
+    common: Pick<Piece, 'layer' | 'kind' | 'colour' | 'hidden'>,
+  ): void {
+    const { layer, kind } = common;
+    const shape = entity.isSound ? pieceShape(entity, place) : { reason: incomplete };
+    if ('reason' in shape) {
+      this.unused.add(layer, kind, isFillingKind(kind) ? reasonForKind(kind) : shape.reason);
+      return;
+    }
+    if (shape.remark !== null) this.remarks.add(layer, kind, shape.remark);
+    const isFilling = isFillingKind(kind);
+    for (const { closed, parts } of shape.runs) this.pieces.push({ ...common, isFilling, closed, parts });
+  }
+
+  /** What is no outline may still say something about it: words and dimensions. */
+  private noteAside(entity: ParsedEntity, host: Host): void {
+    if (!entity.isSound) return;
+    if (entity.kind === 'DIMENSION' && host.blocks.length === 0) this.dimensions.push(entity);
+    if (!textKinds.has(entity.kind)) return;
+    const at = pointOf(entity.groups, 10);
+    if (!at) return;
+    const { x, y } = moved(host.place, at);
+    this.texts.push({ x, y });
   }
 
   private lineTypeOf(entity: ParsedEntity, layer: string, host: Host): string {
@@ -78,62 +120,43 @@ class Walk {
     return named === 'BYBLOCK' ? host.lineType : entity.lineType;
   }
 
-  private reasonToLeaveOut(entity: ParsedEntity, layer: string, lineType: string): string | null {
+  private colourOf({ colour }: ParsedEntity, layer: string, host: Host): number {
+    if (colour === 0) return host.colour;
+    return colour >= 1 && colour <= 255 ? colour : this.layers.stateOf(layer).colour;
+  }
+
+  private hiddenBy(entity: ParsedEntity, layer: string): Piece['hidden'] {
     const state = this.layers.stateOf(layer);
-    if (entity.inPaper) return 'paper space';
-    if (!isCurveKind(entity.kind)) return reasonForKind(entity.kind);
-    if (entity.invisible) return 'invisible';
     if (state.frozen) return 'layer is frozen';
     // A block on a layer that is off still shows what lies on other layers.
+    return state.off && entity.kind !== 'INSERT' ? 'layer is off' : null;
+  }
+
+  private reasonToLeaveOut(entity: ParsedEntity, lineType: string): string | null {
+    if (entity.inPaper) return 'paper space';
+    if (isFillingKind(entity.kind)) return entity.invisible ? 'invisible' : null;
+    if (!isCurveKind(entity.kind)) return reasonForKind(entity.kind);
+    if (entity.invisible) return 'invisible';
     if (entity.kind === 'INSERT') return null;
-    if (state.off) return 'layer is off';
     return this.layers.isBroken(lineType) ? `line type ${lineType}: not an edge` : null;
   }
 
   private insert(entity: ParsedEntity, host: Host): void {
-    const { groups, blockKey } = entity;
-    const block = this.drawing.blocks.get(blockKey);
+    const key = blockKey(entity.name);
+    const block = this.drawing.blocks.get(key);
     const refuse = (reason: string): void => this.unused.add(host.layer, 'INSERT', reason);
-    if (!block) return refuse(`block "${blockKey.slice(1)}" is not in the file`);
-    if (host.blocks.includes(blockKey)) return refuse(`block "${blockKey.slice(1)}" contains itself`);
+    if (!block) return refuse(`block "${key}" is not in the file`);
+    if (host.blocks.includes(key)) return refuse(`block "${key}" contains itself`);
+    if (host.blocks.length >= limits.nesting)
+      return refuse(`more than ${limits.nesting} blocks in one another`);
     if ((block.flags & externalReference) !== 0)
       return refuse('external reference: its drawing is another file');
-    const at = pointOf(groups, 10);
-    if (!at) return refuse('incomplete: no insertion point');
-    const scaleX = valueOf(groups, 41) ?? 1;
-    const scaleY = valueOf(groups, 42) ?? 1;
-    // Some programs write 0 for a flat block's third scale.
-    const scaleZ = valueOf(groups, 43) || 1;
-    if (scaleX === 0 || scaleY === 0) return refuse('scaled to nothing');
-    const angle = ((valueOf(groups, 50) ?? 0) * Math.PI) / 180;
-    const [cos, sin] = quarterExact(angle);
-    const turned: Transform = {
-      x: vector(cos, sin, 0),
-      y: vector(-sin, cos, 0),
-      z: vector(0, 0, 1),
-      origin: at,
-    };
-    const { base } = block;
-    const scaled: Transform = {
-      x: vector(scaleX, 0, 0),
-      y: vector(0, scaleY, 0),
-      z: vector(0, 0, scaleZ),
-      origin: vector(-base.x * scaleX, -base.y * scaleY, -base.z * scaleZ),
-    };
-    const plane = chained(host.place, planeOf(extrusionOf(groups)));
-    const columns = Math.max(1, valueOf(groups, 70) ?? 1);
-    const rows = Math.max(1, valueOf(groups, 71) ?? 1);
-    for (let row = 0; row < rows; row++) {
-      for (let column = 0; column < columns; column++) {
-        if (this.taken++ > mostEntities) return;
-        const step: Transform = {
-          ...unmoved,
-          origin: vector(column * (valueOf(groups, 44) ?? 0), row * (valueOf(groups, 45) ?? 0), 0),
-        };
-        const place = chained(plane, chained(turned, chained(step, scaled)));
-        const inner: Host = { ...host, place, blocks: [...host.blocks, blockKey] };
-        for (const child of block.entities) this.take(child, inner);
-      }
+    const places = insertPlaces(entity.groups, block.base, host.place);
+    if ('reason' in places) return refuse(places.reason);
+    for (const place of places) {
+      if (this.taken++ > limits.entities) return;
+      const inner: Host = { ...host, place, blocks: [...host.blocks, key] };
+      for (const child of block.entities) this.take(child, inner);
     }
   }
 }
@@ -141,10 +164,4 @@ class Walk {
 /** Block flag 4 (DXF reference, BLOCK, group 70). */
 const externalReference = 4;
 
-/** Cosine and sine, exact at quarter turns, so that a part turned by 90° keeps its level edges. */
-function quarterExact(angle: number): readonly [number, number] {
-  const quarters = Math.round(angle / (Math.PI / 2));
-  if (Math.abs(angle - (quarters * Math.PI) / 2) > 2 ** -45) return [Math.cos(angle), Math.sin(angle)];
-  const turn = ((quarters % 4) + 4) % 4;
-  return turn === 0 ? [1, 0] : turn === 1 ? [0, 1] : turn === 2 ? [-1, 0] : [0, -1];
-}
+const textKinds: ReadonlySet<string> = new Set(['TEXT', 'MTEXT', 'ATTRIB']);

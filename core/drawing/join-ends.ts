@@ -1,6 +1,6 @@
-import Flatbush from 'flatbush';
-import type { Point } from '../geometry/contour';
+import type { Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
+import { PointGrid } from './point-grid';
 import type { Strand } from './strand';
 
 /**
@@ -11,41 +11,116 @@ import type { Strand } from './strand';
  * hops. Last, an end still alone takes the nearest node within the gap (a branch).
  */
 export function joinEnds(strands: readonly Strand[], gap: number): Int32Array {
-  const points = strands.flatMap(({ chain }) => [chain[0], chain[chain.length - 1]] as readonly Point[]);
-  const nodes = new NodeSet(points.length);
-  if (points.length === 0) return nodes.labels();
-  const index = new Flatbush(points.length);
-  for (const { x, y } of points) index.add(x, y, x, y);
-  index.finish();
-  const at = (end: number): Point => points[end] as Point;
-  const distance = (a: number, b: number): number => Math.hypot(at(a).x - at(b).x, at(a).y - at(b).y);
-  // A strand may close on itself only if it is clearly longer than the gap it closes.
-  const mayMeet = (a: number, b: number): boolean =>
-    a >> 1 !== b >> 1 || (strands[a >> 1] as Strand).length > 4 * distance(a, b);
-  const within = (end: number, reach: number): number[] =>
-    index
-      .search(at(end).x - reach, at(end).y - reach, at(end).x + reach, at(end).y + reach)
-      .filter((other) => other !== end && distance(end, other) <= reach && mayMeet(end, other));
-
-  for (let end = 0; end < points.length; end++) {
-    for (const other of within(end, tolerance.samePoint)) nodes.unite(end, other);
-  }
-  const isAlone = (end: number): boolean => nodes.size(end) === 1;
-  const pairs: { a: number; b: number; apart: number }[] = [];
-  for (let end = 0; end < points.length; end++) {
-    if (!isAlone(end)) continue;
-    for (const other of within(end, gap)) {
-      if (other > end && isAlone(other)) pairs.push({ a: end, b: other, apart: distance(end, other) });
-    }
-  }
+  const ends = new Ends(strands);
+  const nodes = new NodeSet(ends.count);
+  uniteSamePoints(ends, nodes);
+  const alone: number[] = [];
+  for (let end = 0; end < ends.count; end++) if (nodes.size(end) === 1) alone.push(end);
+  if (alone.length === 0 || gap <= tolerance.samePoint) return nodes.labels();
+  const pairs = pairsWithin(ends, alone, gap);
   pairs.sort((p, q) => p.apart - q.apart || p.a - q.a || p.b - q.b);
-  for (const { a, b } of pairs) if (isAlone(a) && isAlone(b)) nodes.unite(a, b);
-  for (let end = 0; end < points.length; end++) {
-    if (!isAlone(end)) continue;
-    const near = within(end, gap).sort((p, q) => distance(end, p) - distance(end, q) || p - q);
-    if (near[0] !== undefined) nodes.unite(end, near[0]);
+  for (const { a, b } of pairs) if (nodes.size(a) === 1 && nodes.size(b) === 1) nodes.unite(a, b);
+  const branches = alone.filter((end) => nodes.size(end) === 1);
+  if (branches.length === 0) return nodes.labels();
+  const grid = new PointGrid(ends.x, ends.y, gap);
+  for (let end = 0; end < ends.count; end++) grid.add(end);
+  for (const end of branches) {
+    if (nodes.size(end) > 1) continue;
+    const nearest = nearestWithin(ends, grid, end, gap);
+    if (nearest >= 0) nodes.unite(end, nearest);
   }
   return nodes.labels();
+}
+
+/** The ends of all strands in columns. */
+class Ends {
+  readonly count: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  private readonly strands: readonly Strand[];
+
+  constructor(strands: readonly Strand[]) {
+    this.strands = strands;
+    this.count = 2 * strands.length;
+    this.x = new Float64Array(this.count);
+    this.y = new Float64Array(this.count);
+    strands.forEach(({ chain }, i) => {
+      const [start, end] = [chain[0] as Vertex, chain[chain.length - 1] as Vertex];
+      this.x[2 * i] = start.x;
+      this.y[2 * i] = start.y;
+      this.x[2 * i + 1] = end.x;
+      this.y[2 * i + 1] = end.y;
+    });
+  }
+
+  distance(a: number, b: number): number {
+    return Math.hypot(
+      (this.x[a] as number) - (this.x[b] as number),
+      (this.y[a] as number) - (this.y[b] as number),
+    );
+  }
+
+  /** A strand may close on itself only if it is clearly longer than the gap it closes. */
+  mayMeet(a: number, b: number, apart: number): boolean {
+    return a >> 1 !== b >> 1 || (this.strands[a >> 1] as Strand).length > 4 * apart;
+  }
+}
+
+/** Each end is compared with one representative of every point near it, so that thousands on one point cost no more. */
+function uniteSamePoints(ends: Ends, nodes: NodeSet): void {
+  const reach = tolerance.samePoint;
+  const grid = new PointGrid(ends.x, ends.y, 2 * reach);
+  for (let end = 0; end < ends.count; end++) {
+    let isNew = true;
+    grid.near(ends.x[end] as number, ends.y[end] as number, (other) => {
+      const apart = ends.distance(end, other);
+      if (apart > reach || !ends.mayMeet(end, other, apart)) return false;
+      nodes.unite(end, other);
+      isNew = false;
+      return true;
+    });
+    if (isNew) grid.add(end);
+  }
+}
+
+interface Pair {
+  readonly a: number;
+  readonly b: number;
+  readonly apart: number;
+}
+
+/** Pairs of lone ends within the gap; where dozens crowd together nobody can tell which belong together. */
+function pairsWithin(ends: Ends, alone: readonly number[], gap: number): Pair[] {
+  const grid = new PointGrid(ends.x, ends.y, gap);
+  const pairs: Pair[] = [];
+  for (const b of alone) {
+    let looked = 0;
+    grid.near(ends.x[b] as number, ends.y[b] as number, (a) => {
+      const apart = ends.distance(a, b);
+      if (apart <= gap && ends.mayMeet(a, b, apart)) pairs.push({ a, b, apart });
+      return ++looked >= crowd;
+    });
+    grid.add(b);
+  }
+  return pairs;
+}
+
+const crowd = 48;
+
+function nearestWithin(ends: Ends, grid: PointGrid, end: number, gap: number): number {
+  let nearest = -1;
+  let least = gap;
+  let looked = 0;
+  grid.near(ends.x[end] as number, ends.y[end] as number, (other) => {
+    const apart = ends.distance(end, other);
+    const isNearer = apart < least || (apart === least && (nearest < 0 || other < nearest));
+    if (other !== end && isNearer && ends.mayMeet(end, other, apart)) {
+      nearest = other;
+      least = apart;
+    }
+    return ++looked >= crowd;
+  });
+  return nearest;
 }
 
 /** Disjoint sets with their sizes. */
@@ -54,7 +129,8 @@ class NodeSet {
   private readonly sizes: Int32Array;
 
   constructor(count: number) {
-    this.parent = Int32Array.from({ length: count }, (_, i) => i);
+    this.parent = new Int32Array(count);
+    for (let i = 0; i < count; i++) this.parent[i] = i;
     this.sizes = new Int32Array(count).fill(1);
   }
 
@@ -80,6 +156,8 @@ class NodeSet {
   }
 
   labels(): Int32Array {
-    return Int32Array.from(this.parent, (_, i) => this.root(i));
+    const labels = new Int32Array(this.parent.length);
+    for (let i = 0; i < labels.length; i++) labels[i] = this.root(i);
+    return labels;
   }
 }

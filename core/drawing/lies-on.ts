@@ -1,12 +1,6 @@
-import Flatbush from 'flatbush';
 import type { Chain, Vertex } from '../geometry/contour';
-import {
-  pointAlong,
-  segmentBoxes,
-  squaredDistance,
-  tableOfChain,
-  type SegmentTable,
-} from '../geometry/segment-table';
+import { indexOf, isNearer } from '../geometry/segment-index';
+import { pointAlong, squaredDistance, tableOfChain } from '../geometry/segment-table';
 
 /** Tells whether another chain lies on this one. */
 export type Cover = (probe: Chain) => boolean;
@@ -18,12 +12,13 @@ export type Cover = (probe: Chain) => boolean;
  */
 export function coverOf(chain: Chain, distance: number): Cover {
   const table = tableOfChain(chain);
-  const index = indexOf(table);
+  // Below a handful of segments a plain loop is quicker than an index.
+  const index = table.count > fewSegments ? indexOf(table) : null;
   const isNear = (x: number, y: number): boolean => {
-    const near = index
-      ? index.search(x - distance, y - distance, x + distance, y + distance)
-      : Array.from({ length: table.count }, (_, i) => i);
-    return near.some((i) => squaredDistance(table, i, x, y) <= distance * distance);
+    if (index) return isNearer(index, x, y, distance);
+    for (let i = 0; i < table.count; i++)
+      if (squaredDistance(table, i, x, y) <= distance * distance) return true;
+    return false;
   };
   const at = new Float64Array(2);
   return (probe) => {
@@ -38,6 +33,21 @@ export function coverOf(chain: Chain, distance: number): Cover {
   };
 }
 
+/** Whether every segment of a ring lies on its other segments: a line drawn there and back. */
+export function isAllDoubled(ring: readonly Vertex[], distance: number): boolean {
+  const { table, tree } = indexOf(tableOfChain(openedRing(ring)));
+  const at = new Float64Array(2);
+  for (let i = 0; i < table.count; i++) {
+    for (let k = 0; k <= samples; k++) {
+      pointAlong(table, i, k / samples, at);
+      const [x, y] = at as unknown as [number, number];
+      const near = tree?.search(x - distance, y - distance, x + distance, y + distance, (j) => j !== i) ?? [];
+      if (!near.some((j) => squaredDistance(table, j, x, y) <= distance * distance)) return false;
+    }
+  }
+  return true;
+}
+
 /** The segments of a ring as a chain that ends where it began. */
 export const openedRing = (ring: readonly Vertex[]): Chain => {
   const first = ring[0];
@@ -45,16 +55,4 @@ export const openedRing = (ring: readonly Vertex[]): Chain => {
 };
 
 const samples = 4;
-/** Below this many segments a plain loop is quicker than an index. */
 const fewSegments = 16;
-
-function indexOf(table: SegmentTable): Flatbush | null {
-  if (table.count <= fewSegments) return null;
-  const boxes = segmentBoxes(table);
-  const index = new Flatbush(table.count);
-  for (let i = 0; i < table.count; i++) {
-    index.add(boxes[4 * i] as number, boxes[4 * i + 1] as number, boxes[4 * i + 2], boxes[4 * i + 3]);
-  }
-  index.finish();
-  return index;
-}

@@ -1,19 +1,27 @@
 import Flatbush from 'flatbush';
 import type { Box, Contour } from '../geometry/contour';
 import { contourBox } from '../geometry/contour-measures';
-import { pointAlong, squaredDistance, tableOfRegion } from '../geometry/segment-table';
+import { indexOf, isNearer, type SegmentIndex } from '../geometry/segment-index';
+import { pointAlong, tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
-import { windingNumber } from '../geometry/winding';
-import type { DrawingContour } from './drawing';
+import { windingAt } from '../geometry/winding';
 import { groupBy } from './group-by';
 import type { Ring } from './ring';
 
+/** A ring in its place among the others. */
+export interface NestedRing {
+  readonly ring: Ring;
+  /** 0 an outer one, 1 a hole in it, 2 an island in the hole … */
+  readonly depth: number;
+  readonly parent: Ring | null;
+}
+
 /**
- * Rings nested by containment and named: the largest outer contour is c1, its holes follow by place (from the left,
- * then from below), each with what lies in it, then the next largest. Areas and places that agree within a hundredth
- * count as equal, so that rounding does not shuffle the names.
+ * Rings nested by containment, in the order they are named: the largest outer one first, its holes follow by place (from
+ * the left, then from below), each with what lies in it, then the next largest. Areas and places that agree within a
+ * hundredth count as equal, so that rounding does not shuffle the names.
  */
-export function nestRings(rings: readonly Ring[]): readonly DrawingContour[] {
+export function nestRings(rings: readonly Ring[]): readonly NestedRing[] {
   const boxes = rings.map(({ contour }) => contourBox(contour));
   const parents = parentsOf(rings, boxes);
   const childrenOf = groupBy(parents.keys(), (i) => parents[i] as number);
@@ -21,16 +29,20 @@ export function nestRings(rings: readonly Ring[]): readonly DrawingContour[] {
   const byPlace = (a: number, b: number): number => comparePlaces(boxes[a] as Box, boxes[b] as Box) || a - b;
   const bySize = (a: number, b: number): number =>
     coarse((rings[b] as Ring).area) - coarse((rings[a] as Ring).area) || byPlace(a, b);
-  const named: DrawingContour[] = [];
-  const name = (at: number, depth: number, parentId: string | null): void => {
-    const { contour, layer, gaps, fitError } = rings[at] as Ring;
-    const id = `c${named.length + 1}`;
-    const largestGap = Math.max(0, ...gaps.map(({ size }) => size));
-    named.push({ id, contour, layer, depth, parentId, largestGap, fitError });
-    for (const child of children(at).sort(byPlace)) name(child, depth + 1, id);
-  };
-  for (const outer of children(nobody).sort(bySize)) name(outer, 0, null);
-  return named;
+  const nested: NestedRing[] = [];
+  // A stack, not recursion: rings may lie in one another ten thousand deep.
+  const stack = children(nobody)
+    .sort(bySize)
+    .reverse()
+    .map((at) => ({ at, depth: 0, parent: null as Ring | null }));
+  for (let next = stack.pop(); next; next = stack.pop()) {
+    const { at, depth, parent } = next;
+    const ring = rings[at] as Ring;
+    nested.push({ ring, depth, parent });
+    for (const child of children(at).sort(byPlace).reverse())
+      stack.push({ at: child, depth: depth + 1, parent: ring });
+  }
+  return nested;
 }
 
 const nobody = -1;
@@ -50,41 +62,35 @@ function parentsOf(rings: readonly Ring[], boxes: readonly Box[]): readonly numb
   const index = new Flatbush(rings.length);
   for (const { minX, minY, maxX, maxY } of boxes) index.add(minX, minY, maxX, maxY);
   index.finish();
+  const segments = new Map<number, SegmentIndex>();
+  const segmentsAt = (i: number): SegmentIndex => {
+    const known = segments.get(i) ?? indexOf(tableOfRegion([(rings[i] as Ring).contour]));
+    segments.set(i, known);
+    return known;
+  };
   return rings.map((ring, i) => {
     const { minX, minY, maxX, maxY } = boxes[i] as Box;
-    const around = index
-      .search(minX, minY, maxX, maxY)
-      .filter(
-        (j) =>
-          j !== i &&
-          (rings[j] as Ring).area > ring.area &&
-          isWithin(ring.contour, (rings[j] as Ring).contour),
-      );
-    return around.reduce(
-      (best, j) => (best === nobody || (rings[j] as Ring).area < (rings[best] as Ring).area ? j : best),
-      nobody,
-    );
+    const around = index.search(minX, minY, maxX, maxY, (j) => {
+      const box = boxes[j] as Box;
+      const isAround = box.minX <= minX && box.minY <= minY && box.maxX >= maxX && box.maxY >= maxY;
+      return j !== i && isAround && (rings[j] as Ring).area > ring.area;
+    });
+    // The smallest first: the first that holds it is its parent.
+    around.sort((a, b) => (rings[a] as Ring).area - (rings[b] as Ring).area || a - b);
+    return around.find((j) => isWithin(ring.contour, segmentsAt(j))) ?? nobody;
   });
 }
 
 /** By a point of the inner one that keeps clear of the outer; where they touch everywhere, neither holds the other. */
-function isWithin(inner: Contour, outer: Contour): boolean {
+function isWithin(inner: Contour, outer: SegmentIndex): boolean {
   const probe = tableOfRegion([inner]);
-  const table = tableOfRegion([outer]);
   const at = new Float64Array(2);
   for (const fraction of [0, 1 / 2]) {
     for (let i = 0; i < probe.count; i++) {
       pointAlong(probe, i, fraction, at);
       const [x, y] = at as unknown as [number, number];
-      if (isClear(table, x, y)) return windingNumber(outer, x, y) !== 0;
+      if (!isNearer(outer, x, y, tolerance.gap)) return windingAt(outer, x, y) !== 0;
     }
   }
   return false;
-}
-
-function isClear(table: ReturnType<typeof tableOfRegion>, x: number, y: number): boolean {
-  for (let i = 0; i < table.count; i++) {
-    if (squaredDistance(table, i, x, y) <= tolerance.gap * tolerance.gap) return false;
-  }
-  return true;
 }

@@ -8,7 +8,9 @@ import type { EllipsePart, Part, Piece } from './raw-drawing';
  */
 export function piecesBox(pieces: readonly Piece[]): Box {
   let box = nothing;
-  for (const piece of pieces) for (const part of piece.parts) box = boxAround(box, partBox(part));
+  const shown = pieces.filter(({ hidden, isFilling }) => hidden === null && !isFilling);
+  for (const piece of shown.length > 0 ? shown : pieces)
+    for (const part of piece.parts) box = boxAround(box, partBox(part));
   return box;
 }
 

@@ -4,14 +4,42 @@ import type { Unused } from './drawing';
 
 /** A drawing as read, flat (blocks resolved, extrusion applied), in drawing units; its unit is not settled yet. */
 export interface RawDrawing {
+  readonly format: DrawingFormat;
   /** What `$INSUNITS` states; null where it states none or a unit that no part is drawn in. */
   readonly statedUnit: DrawingUnit | null;
   readonly pieces: readonly Piece[];
   readonly unused: readonly Unused[];
   /** Damage in the file, one sentence each. */
   readonly damage: readonly Damage[];
-  /** Around all pieces; inside out where there is none. */
+  /** Where texts stand: a cell with words in it belongs to a title block. */
+  readonly texts: readonly Point[];
+  readonly dimensions: readonly RawDimension[];
+  /** Around all pieces that are shown; inside out where there is none. */
   readonly box: Box;
+}
+
+export type DrawingFormat = 'dxf' | 'svg' | 'csv';
+
+/** A dimension of the drawing, drawing units and radians. */
+export interface RawDimension {
+  readonly layer: string;
+  readonly kind: 'length' | 'diameter' | 'radius';
+  /** The two points it is measured between; for a radius the first is the centre. */
+  readonly from: Point;
+  readonly to: Point;
+  /** Direction it is measured along (unit); null where it is the straight distance. */
+  readonly along: Point | null;
+  /** The distance as the points have it. */
+  readonly measured: number;
+  /** The distance as the file states it (group 42); null where it states none. */
+  readonly stated: number | null;
+  /** What is written in place of the distance (group 1); empty where the distance itself is shown. */
+  readonly text: string;
+  /** Deviations by its style, in the numbers that are shown; null where it shows none. */
+  readonly deviation: { readonly plus: number; readonly minus: number } | null;
+  /** What the shown number is multiplied with (DIMLFAC). */
+  readonly factor: number;
+  readonly at: Point;
 }
 
 export interface Damage {
@@ -23,8 +51,14 @@ export interface Damage {
 /** The curves of one entity, joined end to end. */
 export interface Piece {
   readonly layer: string;
-  /** DXF entity name. */
+  /** DXF entity name, or SVG element name. */
   readonly kind: string;
+  /** Colour index, 1 to 255, that of the layer resolved; in an SVG the colour as 0xRRGGBB. */
+  readonly colour: number;
+  /** Why it is not shown and so not taken unless its layer is chosen; null where it is shown. */
+  readonly hidden: 'layer is off' | 'layer is frozen' | null;
+  /** The edge of a filling: stands in where nothing else closes. */
+  readonly isFilling: boolean;
   /** The last part's end runs back to the first part's start. */
   readonly closed: boolean;
   readonly parts: readonly Part[];

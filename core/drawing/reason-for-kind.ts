@@ -6,6 +6,9 @@ const dimension = 'dimension';
 const filling = 'filling, not an edge';
 const endless = 'endless line';
 const body = 'solid or surface: only its drawn outline could be read';
+/** Whether this is the reason of a solid or region. */
+export const isBodyReason = (reason: string): boolean => reason === body;
+
 const picture = 'picture or view';
 
 /** A map, not an object: a kind may be called `constructor`. */
@@ -36,7 +39,6 @@ const reasons: ReadonlyMap<string, string> = new Map([
   ['SURFACE', body],
   ['3DFACE', body],
   ['MESH', body],
-  ['MLINE', 'multiple line: only plain lines are read'],
   ['HELIX', 'curve in space'],
   ['SHAPE', 'shape of a font file'],
   ['ACAD_TABLE', 'table'],

@@ -1,5 +1,6 @@
 import type { Chain, Contour, Point, Vertex } from '../geometry/contour';
 import { contourArea, reversedChain, reversedContour, segmentLength } from '../geometry/contour-measures';
+import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
 import { comparePoints } from './canonical-strands';
 import type { DirectedStrand } from './chain-strands';
@@ -15,6 +16,8 @@ export interface Ring {
   /** The layer that most of its length lies on. */
   readonly layer: string;
   readonly gaps: readonly Gap[];
+  /** Steps too small to be meant, taken out: both their ends moved to the middle between them. */
+  readonly steps: readonly Gap[];
   readonly fitError: number;
 }
 
@@ -24,23 +27,31 @@ export interface Gap {
   readonly size: number;
 }
 
-/** Joins directed strands head to tail, the last to the first. */
-export function ringOf(directed: readonly DirectedStrand[]): Ring {
+/** Joins directed strands head to tail, the last to the first. Tiny steps are taken out unless they are to be kept. */
+export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): Ring {
   const chains = directed.map(({ strand, forward }) =>
     forward ? strand.chain : reversedChain(strand.chain),
   );
   const gaps: Gap[] = [];
-  const vertices: Vertex[] = [];
+  const corners: Corner[] = [];
   chains.forEach((chain, i) => {
-    const before = chains[(i + chains.length - 1) % chains.length] as Chain;
-    const end = before[before.length - 1] as Vertex;
+    const before = (i + chains.length - 1) % chains.length;
+    const { strand } = directed[i] as DirectedStrand;
+    const end = (chains[before] as Chain)[(chains[before] as Chain).length - 1] as Vertex;
     const start = chain[0] as Vertex;
     const size = Math.hypot(start.x - end.x, start.y - end.y);
     const at = size === 0 ? start : { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
     if (size > tolerance.samePoint) gaps.push({ at: { x: at.x, y: at.y }, size });
-    vertices.push({ x: at.x, y: at.y, bulge: start.bulge }, ...chain.slice(1, -1));
+    const source = strand.cutFrom;
+    const isCut = source !== null && source === directed[before]?.strand.cutFrom;
+    corners.push({ vertex: { x: at.x, y: at.y, bulge: start.bulge }, isFitted: strand.isFitted, isCut });
+    for (let k = 1; k + 1 < chain.length; k++)
+      corners.push({ vertex: chain[k] as Vertex, isFitted: strand.isFitted, isCut: false });
   });
-  const contour = normalContour(vertices);
+  const { vertices, steps } = keepSteps
+    ? { vertices: corners.map(({ vertex }) => vertex), steps: [] }
+    : withoutSteps(corners);
+  const contour = normalContour(rejoined(vertices, corners));
   const strands = directed.map(({ strand }) => strand);
   return {
     contour,
@@ -49,8 +60,67 @@ export function ringOf(directed: readonly DirectedStrand[]): Ring {
     strands,
     layer: mainLayer(strands),
     gaps,
-    fitError: Math.max(...strands.map(({ fitError }) => fitError)),
+    steps,
+    fitError: strands.reduce((most, { fitError }) => Math.max(most, fitError), 0),
   };
+}
+
+/** The same ring along another contour: a part of it. */
+export function ringAlong(ring: Ring, vertices: readonly Vertex[], length: number): Ring {
+  const contour = normalContour(vertices);
+  return { ...ring, contour, area: contourArea(contour), length };
+}
+
+interface Corner {
+  readonly vertex: Vertex;
+  /** Whether the segment that leaves it belongs to a curve that became arcs: however short, it is meant. */
+  readonly isFitted: boolean;
+  /** Whether one strand was cut here and goes on: no corner at all. */
+  readonly isCut: boolean;
+}
+
+/** A step counts as a slip where both its neighbours are this many times longer: short pieces in a row draw a curve. */
+const farLonger = 10;
+
+function withoutSteps(corners: readonly Corner[]): { vertices: readonly Vertex[]; steps: readonly Gap[] } {
+  const at = (i: number): Corner => corners[(i + corners.length) % corners.length] as Corner;
+  const chord = (i: number): number => {
+    const [a, b] = [at(i).vertex, at(i + 1).vertex];
+    return Math.hypot(b.x - a.x, b.y - a.y);
+  };
+  const steps: Gap[] = [];
+  const moved = new Map<number, Vertex | null>();
+  for (let i = 0; i < corners.length && corners.length > 4; i++) {
+    const size = chord(i);
+    if (size > tolerance.tinyStep || at(i).isFitted || size <= tolerance.samePoint) continue;
+    if (chord(i - 1) < farLonger * size || chord(i + 1) < farLonger * size) continue;
+    const [a, b] = [at(i).vertex, at(i + 1).vertex];
+    const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    steps.push({ at: middle, size });
+    moved.set(i, null);
+    moved.set((i + 1) % corners.length, { ...middle, bulge: b.bulge });
+  }
+  if (steps.length === 0) return { vertices: corners.map(({ vertex }) => vertex), steps };
+  const vertices = corners.flatMap(({ vertex }, i) => {
+    const to = moved.get(i);
+    return to === undefined ? [vertex] : to === null ? [] : [to];
+  });
+  return { vertices, steps };
+}
+
+/** Without the places where one strand was cut and goes on. */
+function rejoined(vertices: readonly Vertex[], corners: readonly Corner[]): readonly Vertex[] {
+  const cuts = new Set(corners.filter(({ isCut }) => isCut).map(({ vertex }) => vertex));
+  if (cuts.size === 0) return vertices;
+  const out: Vertex[] = [];
+  vertices.forEach((vertex, i) => {
+    const before = out[out.length - 1];
+    const next = vertices[(i + 1) % vertices.length] as Vertex;
+    const merged = before && cuts.has(vertex) ? mergeArcs([before, vertex, { ...next, bulge: 0 }]).chain : [];
+    if (merged.length === 2) out[out.length - 1] = merged[0] as Vertex;
+    else out.push(vertex);
+  });
+  return out;
 }
 
 /** The longest part's layer; of equals the first by name. */

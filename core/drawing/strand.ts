@@ -18,55 +18,57 @@ export interface Strand {
   readonly fitError: number;
   /** Whether a spline or ellipse is in it. */
   readonly isFitted: boolean;
-  /** Segments left out because they have no length. */
-  readonly zeroLength: number;
+  /** Where segments were left out because they have no length. */
+  readonly zeroLength: readonly Point[];
+  /** The strand it was cut from where another one ends on it; null where it is whole. */
+  readonly cutFrom: Strand | null;
 }
 
 /**
  * The lines and arcs of a piece at a scale of `factor` mm per drawing unit; splines and ellipses become arcs within
- * the curve-fit tolerance. Segments without length are left out and counted; an empty chain where nothing is left.
+ * the curve-fit tolerance. Segments without length are left out; an empty chain where nothing is left.
  */
 export function strandOfPiece(piece: Piece, factor: number): Strand {
   const vertices: Vertex[] = [];
+  const zeroLength: Point[] = [];
   let fitError = 0;
-  let zeroLength = 0;
+  let isFitted = false;
+  let length = 0;
   let end: Point | null = null;
   const add = (from: Vertex, to: Point): void => {
     // The next segment starts where the last one with a length ended.
-    const start = end ? { ...end, bulge: from.bulge } : from;
-    if (segmentLength(start, { ...to, bulge: 0 }) <= tolerance.zeroLength) {
-      zeroLength++;
+    const start: Vertex = end ? { x: end.x, y: end.y, bulge: from.bulge } : from;
+    const size = segmentLength(start, to as Vertex);
+    if (size <= tolerance.zeroLength) {
+      zeroLength.push({ x: start.x, y: start.y });
       return;
     }
     vertices.push(start);
-    end = { x: to.x, y: to.y };
+    length += size;
+    end = to;
   };
   for (const part of piece.parts) {
-    const { chain, error } = chainOfPart(part, factor);
+    if (part.type === 'segment') {
+      const { from, to, bulge } = scaledSegment(part, factor);
+      add({ x: from.x, y: from.y, bulge }, to);
+      continue;
+    }
+    isFitted = true;
+    const { chain, error } = fittedChain(part, factor);
     fitError = Math.max(fitError, error);
-    chain.slice(0, -1).forEach((from, i) => add(from, chain[i + 1] as Vertex));
+    for (let i = 0; i + 1 < chain.length; i++) add(chain[i] as Vertex, chain[i + 1] as Vertex);
   }
   const last = end as Point | null;
-  if (last && vertices.length > 0) vertices.push({ ...last, bulge: 0 });
-  const isFitted = piece.parts.some((part) => part.type !== 'segment');
-  const chain = closedExactly(vertices, piece.closed);
-  const length = chain
-    .slice(0, -1)
-    .reduce((sum, from, i) => sum + segmentLength(from, chain[i + 1] as Vertex), 0);
-  return {
-    layer: piece.layer,
-    kind: piece.kind,
-    closed: piece.closed,
-    chain,
-    length,
-    fitError,
-    isFitted,
-    zeroLength,
-  };
+  if (last && vertices.length > 0) vertices.push({ x: last.x, y: last.y, bulge: 0 });
+  const { layer, kind, closed } = piece;
+  const chain = closedExactly(vertices, closed);
+  return { layer, kind, closed, chain, length, fitError, isFitted, zeroLength, cutFrom: null };
 }
 
-function chainOfPart(part: Part, factor: number): { chain: Chain; error: number } {
-  if (part.type === 'segment') return { chain: segmentChain(part, factor), error: 0 };
+function fittedChain(
+  part: Exclude<Part, SegmentPart>,
+  factor: number,
+): { readonly chain: Chain; readonly error: number } {
   const curves =
     part.type === 'ellipse'
       ? [ellipseCurve(scaledEllipse(part, factor))]
@@ -83,10 +85,8 @@ function chainOfPart(part: Part, factor: number): { chain: Chain; error: number 
   return { chain: merged.chain, error: error + merged.largestShift };
 }
 
-const segmentChain = ({ from, to, bulge }: SegmentPart, factor: number): Chain => [
-  { ...scaled(from, factor), bulge },
-  { ...scaled(to, factor), bulge: 0 },
-];
+const scaledSegment = (part: SegmentPart, factor: number): SegmentPart =>
+  factor === 1 ? part : { ...part, from: scaled(part.from, factor), to: scaled(part.to, factor) };
 
 const scaled = ({ x, y }: Point, factor: number): Point => ({ x: x * factor, y: y * factor });
 

@@ -1,6 +1,6 @@
 import type { Unused } from './drawing';
 
-/** Counts what is left out by layer, kind and reason; lives for one reading. */
+/** Counts what is left out by layer, kind and reason (what is taken back is counted off); lives for one reading. */
 export class UnusedCount {
   private readonly counts = new Map<string, Unused>();
 
@@ -16,7 +16,8 @@ export class UnusedCount {
 
   /** By layer, then kind, then reason. */
   list(): readonly Unused[] {
-    return [...this.counts.values()].sort(
+    const counted = [...this.counts.values()].filter(({ count }) => count > 0);
+    return counted.sort(
       (a, b) => order(a.layer, b.layer) || order(a.kind, b.kind) || order(a.reason, b.reason),
     );
   }

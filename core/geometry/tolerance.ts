@@ -24,6 +24,8 @@ export const tolerance = {
   zeroLength: 1e-6,
   /** Pieces no farther apart than this are one piece drawn twice: both ways of fitting a curve stay within it. */
   duplicate: 0.001,
+  /** A step no longer than this between two far longer edges is a slip of the exporting program: a fifth of the gap. */
+  tinyStep: 0.001,
   /** Splines and ellipses become arcs no farther away than this: a tenth of the finest clearance step in use. */
   curveFit: 0.0005,
   /** Two directions that differ by less than this (radians) are tangent: at 1 m the side step is 1 nm. */

@@ -18,11 +18,12 @@ import {
 const problem = (text: string) => problemOf(readDrawing(bytes(text)));
 const good = dxf({ entities: [...square(0, 0, 10), ...line(20, 0, 30, 0)] });
 
-describe('what is not an ASCII DXF gets its own sentence', () => {
+describe('what is not a DXF gets its own sentence', () => {
   it.each([
     ['', 'drawing-empty', /empty/],
     ['\n  \r\n', 'drawing-empty', /blanks/],
-    ['AutoCAD Binary DXF\r\n\u001a\u0000rest', 'drawing-binary', /ASCII DXF/],
+    ['AutoCAD Binary DXF\n\u001a\u0000rest', 'drawing-damaged', /ASCII DXF/],
+    ['AutoCAD Binary DXF\r\n\u001a\u0000', 'drawing-not-dxf', /no sections/],
     ['AC1032\u0000\u0000', 'drawing-is-dwg', /DWG/],
     ['%PDF-1.7\nrest', 'drawing-not-dxf', /"%PDF-1.7"/],
     ['{"format":"diewright-job"}', 'drawing-not-dxf', /group code/],

@@ -161,7 +161,7 @@ describe('where more than two ends meet', () => {
   it('a stub that ends in the middle of an edge', () => {
     const drawing = drawn([...sides('0,0 10,0 10,10 0,10').flat(), ...line(5, 0, 5, -5)]);
     expect(contourArea(drawing.contours[0]?.contour ?? [])).toBeCloseTo(100, 12);
-    expect(drawing.unused[0]?.reason).toBe('open chain');
+    expect(drawing.unused[0]?.reason).toBe('branch off a contour');
   });
 
   it('a dividing line between two corners of a chain gives way to the smooth outline', () => {
@@ -171,13 +171,13 @@ describe('where more than two ends meet', () => {
     expect(drawing.unused).toEqual([{ layer: '0', kind: 'LINE', reason: 'branch off a contour', count: 1 }]);
   });
 
-  it('two squares that share a corner stay two, and are stopped for touching', () => {
+  it('two squares that share a corner stay two, and a person is asked', () => {
     const drawing = drawn([
       ...sides('0,0 10,0 10,10 0,10').flat(),
       ...sides('10,10 20,10 20,20 10,20').flat(),
     ]);
     expect(drawing.contours.map(({ contour }) => contourArea(contour))).toEqual([100, 100]);
-    expect(codesOf(drawing)).toEqual(['stop contours-cross']);
+    expect(codesOf(drawing)).toEqual(['decide contours-touch']);
   });
 
   it('two rings joined by a bridge: the bridge is left out', () => {

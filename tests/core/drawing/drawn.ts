@@ -21,21 +21,23 @@ export interface Parts {
 }
 
 /** A DXF that states mm (or what `header` says) and holds the given entities. */
-export function dxf({
+export const dxf = (parts: Parts): string => pairText(dxfGroups(parts));
+
+/** The same as groups. */
+export function dxfGroups({
   header = [9, '$INSUNITS', 70, 4],
   tables = [],
   blocks = [],
   entities = [],
-}: Parts): string {
+}: Parts): Groups {
   const section = (name: string, groups: Groups): Groups => [0, 'SECTION', 2, name, ...groups, 0, 'ENDSEC'];
-  return pairText([
+  return [
     ...section('HEADER', header),
     ...section('TABLES', tables),
     ...section('BLOCKS', blocks),
     ...section('ENTITIES', entities),
-    0,
-    'EOF',
-  ]);
+    ...[0, 'EOF'],
+  ];
 }
 
 export const bytes = (text: string): Uint8Array => Uint8Array.from(text, (c) => c.charCodeAt(0));

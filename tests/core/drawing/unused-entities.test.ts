@@ -7,7 +7,7 @@ const rows = (entities: Groups): string[] =>
   );
 
 const withoutOutline = [
-  ...['HATCH', 'MLINE', 'TRACE', 'SOLID', 'REGION', '3DSOLID', 'LEADER', 'XLINE', 'RAY', 'TEXT', 'MTEXT'],
+  ...['HATCH', 'TRACE', 'SOLID', 'REGION', '3DSOLID', 'LEADER', 'XLINE', 'RAY', 'TEXT', 'MTEXT'],
   ...['DIMENSION', 'POINT', 'ATTRIB', 'VIEWPORT', 'MESH', 'SOMETHING_NEW'],
 ];
 
@@ -71,7 +71,8 @@ describe('what is not used is counted by layer, kind and reason, never dropped',
   });
 
   it('splines that cannot be read, curves without size, entities without their coordinates', () => {
-    const fitOnly: Groups = [0, 'SPLINE', 8, '0', 70, 8, 71, 3, 11, 0, 21, 0, 11, 5, 21, 5];
+    const onePoint: Groups = [0, 'SPLINE', 8, '0', 70, 8, 71, 3, 11, 5, 21, 5];
+    const twelfth: Groups = [0, 'SPLINE', 8, '0', 71, 12, 10, 0, 20, 0, 10, 5, 20, 5];
     const torn: Groups = [0, 'SPLINE', 8, '0', 71, 3, 40, 0, 40, 0, 10, 0, 20, 0, 10, 1, 20, 1];
     // The knot 1 is twofold in a spline of degree 1: the curve would jump from (1, 1) to (5, 5).
     const jumping: Groups = [
@@ -80,13 +81,22 @@ describe('what is not used is counted by layer, kind and reason, never dropped',
     ];
     const noRadius: Groups = [0, 'CIRCLE', 8, '0', 10, 1, 20, 1];
     expect(
-      rows([...fitOnly, ...torn, ...jumping, ...circle(5, 5, 0), ...line(3, 3, 3, 3), ...noRadius]),
+      rows([
+        ...onePoint,
+        ...twelfth,
+        ...torn,
+        ...jumping,
+        ...circle(5, 5, 0),
+        ...line(3, 3, 3, 3),
+        ...noRadius,
+      ]),
     ).toEqual([
       '0 CIRCLE: incomplete: a coordinate or radius is missing × 1',
       '0 CIRCLE: zero length × 1',
       '0 LINE: zero length × 1',
+      '0 SPLINE: incomplete: a coordinate or radius is missing × 1',
+      '0 SPLINE: spline of degree 12: 1 to 11 are read × 1',
       '0 SPLINE: spline whose knots, points and weights do not match × 2',
-      '0 SPLINE: spline with fit points only: its curve is not stated × 1',
     ]);
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { outlineOf, readDrawing } from '../../../core/drawing/read-drawing';
 import { contourArea, contourBox, contourLength } from '../../../core/geometry/contour-measures';
 import { tolerance } from '../../../core/geometry/tolerance';
-import { problemOf, valueOf } from '../../core/drawing/drawn';
+import { valueOf } from '../../core/drawing/drawn';
 
 /**
  * Outside source: drawings whose contours are known exactly (tests/fixtures/dxf/README.md), each compared at the
@@ -34,12 +34,11 @@ const cases = readdirSync(folder)
     const truth = JSON.parse(readFileSync(new URL(name.replace(/dxf$/, 'json'), folder), 'utf8')) as Truth;
     return { name, why: truth.why, truth };
   });
-const ascii = cases.filter(({ name }) => !name.includes('binary'));
 
 it('all drawings are there', () => expect(cases).toHaveLength(24));
 
 describe('drawings with known areas and perimeters', () => {
-  it.each(ascii)('$name: $why', ({ name, truth }) => {
+  it.each(cases)('$name: $why', ({ name, truth }) => {
     const raw = valueOf(readDrawing(read(name)));
     expect(raw.statedUnit === null).toBe(truth.insunits_in_file === null);
     const drawing = valueOf(outlineOf(raw, raw.statedUnit ?? 'mm', tolerance.gap));
@@ -85,10 +84,5 @@ describe('drawings with known areas and perimeters', () => {
     const gaps = drawing.contours.map(({ largestGap }) => largestGap);
     // Both ends of a gap may have been moved.
     expect(Math.max(...gaps)).toBeLessThanOrEqual(2 * truth.max_gap_mm + tolerance.samePoint);
-  });
-
-  it('the binary one is refused with what to do', () => {
-    const problem = problemOf(readDrawing(read('56_raw_binary.dxf')));
-    expect(problem).toMatchObject({ code: 'drawing-binary', whatToDo: expect.stringMatching(/ASCII DXF/) });
   });
 });

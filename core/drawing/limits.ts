@@ -1,0 +1,13 @@
+/** How much one drawing may hold, all in one place: what is beyond is refused with what to do instead. */
+export const limits = {
+  /** A part outline is rarely over a megabyte; beyond this the file, its columns and its pieces would not fit into 1 GB. */
+  bytes: 128 * 1024 * 1024,
+  /** Entities once all blocks are inserted: an array in an array multiplies, a file of a kilobyte can ask for billions. */
+  entities: 500_000,
+  /** No drawing unit makes a press part larger than this; beyond it doubles lose the same-point distance. */
+  coordinate: 1e9,
+  /** Points that curves are given by, all together: a single spline may state a million. */
+  curvePoints: 2_000_000,
+  /** Blocks in blocks in blocks. */
+  nesting: 64,
+} as const;

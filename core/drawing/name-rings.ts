@@ -1,0 +1,56 @@
+import type { Point } from '../geometry/contour';
+import { byHand } from './account-findings';
+import type { DrawingChoice, DrawingContour, LeftOutContour } from './drawing';
+import { nestRings } from './nest-rings';
+import type { Ring } from './ring';
+import { sheetRings } from './sheet-rings';
+
+export interface NamedRings {
+  readonly contours: readonly DrawingContour[];
+  /** The ring of each contour. */
+  readonly taken: readonly Ring[];
+  readonly leftOut: readonly LeftOutContour[];
+}
+
+/**
+ * Rings with names, nested. Names are given by the rule alone, to what it takes and then to what it leaves out, so that
+ * they stay while a person clicks contours in and out.
+ */
+export function nameRings(
+  rings: readonly Ring[],
+  texts: readonly Point[],
+  chosen: DrawingChoice['contours'],
+): NamedRings {
+  const all = nestRings(rings);
+  const sheet = sheetRings(all, texts);
+  const byRule = nestRings(rings.filter((ring) => !sheet.has(ring)));
+  const aside = all.filter(({ ring }) => sheet.has(ring));
+  const ids = new Map([...byRule, ...aside].map(({ ring }, i) => [ring, `c${i + 1}`]));
+  const idOf = (ring: Ring): string => ids.get(ring) ?? '';
+  const isTaken = (ring: Ring): boolean => {
+    const choice = Object.hasOwn(chosen, idOf(ring)) ? chosen[idOf(ring)] : undefined;
+    return choice === undefined ? !sheet.has(ring) : choice === 'take';
+  };
+  const asRuled = rings.every((ring) => isTaken(ring) === !sheet.has(ring));
+  const nested = asRuled ? byRule : nestRings(rings.filter(isTaken));
+  return {
+    taken: nested.map(({ ring }) => ring),
+    contours: nested.map(({ ring, depth, parent }) => ({
+      id: idOf(ring),
+      contour: ring.contour,
+      layer: ring.layer,
+      depth,
+      parentId: parent && idOf(parent),
+      largestGap: ring.gaps.reduce((most, { size }) => Math.max(most, size), 0),
+      fitError: ring.fitError,
+    })),
+    leftOut: all
+      .filter(({ ring }) => !isTaken(ring))
+      .map(({ ring }) => ({
+        id: idOf(ring),
+        contour: ring.contour,
+        layer: ring.layer,
+        reason: sheet.get(ring) ?? byHand,
+      })),
+  };
+}
