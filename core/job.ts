@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
 import { drawingUnits, type DrawingUnit } from './units';
 
@@ -9,6 +10,20 @@ export const jobFileEnding = '.diewright.json';
 const positive = z.number().positive();
 const notNegative = z.number().nonnegative();
 const unitNames = Object.keys(drawingUnits) as [DrawingUnit, ...DrawingUnit[]];
+
+const repairNames = repairSwitches as readonly [RepairSwitch, ...RepairSwitch[]];
+
+/** What of the drawing is taken; a job saved before there was a choice takes what the rule takes. */
+const choiceSchema = z
+  .strictObject({
+    /** Only these layers, off and frozen ones among them; null: all that are shown. */
+    layers: z.array(z.string()).nullable(),
+    /** Only these colours (colour index; in an SVG 0xRRGGBB); null: all. */
+    colours: z.array(z.int().nonnegative()).nullable(),
+    /** Contours taken or left out against the rule, by id. */
+    contours: z.record(z.string(), z.enum(['take', 'leave out'])),
+  })
+  .default({ layers: null, colours: null, contours: {} });
 
 const passSchema = z.strictObject({
   /** Spark gap per side, mm. */
@@ -40,6 +55,9 @@ export const jobSchema = z.strictObject({
     unit: z.enum(unitNames).nullable(),
     /** End points nearer than this are joined, mm. */
     gapTolerance: positive,
+    choice: choiceSchema,
+    /** Kinds of repair that are not to be made. */
+    repairsOff: z.array(z.enum(repairNames)).default([]),
   }),
   stock: z.strictObject({ material: z.string(), thickness: positive }),
   clearance: clearanceSchema,
@@ -83,7 +101,14 @@ export function newJob(fileName: string, content: string): Job {
     format: jobFormat,
     version: jobVersion,
     name: fileName.replace(/\.[^.]*$/, ''),
-    drawing: { fileName, content, unit: null, gapTolerance: tolerance.gap },
+    drawing: {
+      fileName,
+      content,
+      unit: null,
+      gapTolerance: tolerance.gap,
+      choice: { layers: null, colours: null, contours: {} },
+      repairsOff: [],
+    },
     stock: { material: 'cold-rolled-soft', thickness: 1 },
     clearance: { rule: 'table' },
     uses: {},

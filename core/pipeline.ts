@@ -40,7 +40,8 @@ export function createPipeline(): Pipeline {
     if (!raw.ok) return raw;
     const unit = job.drawing.unit ?? raw.value.statedUnit;
     if (!unit) return unitsNeeded(job.drawing.fileName);
-    const drawing = outline(raw.value, unit, job.drawing.gapTolerance);
+    const { gapTolerance, choice, repairsOff } = job.drawing;
+    const drawing = outline(raw.value, unit, gapTolerance, { choice, repairsOff });
     if (!drawing.ok) return drawing;
     const clearance = chooseClearance(job.clearance, job.stock);
     if (!clearance.ok) return clearance;

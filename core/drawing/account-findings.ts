@@ -50,6 +50,7 @@ export function leftOutFindings(
   leftOut: readonly LeftOutContour[],
   contours: readonly DrawingContour[],
 ): readonly Finding[] {
+  if (leftOut.length === 0) return [];
   const boxes = contours.map(({ contour }) => contourBox(contour));
   return [...groupBy(leftOut, ({ reason }) => reason)].map(([reason, all]) => {
     const ids = all.map(({ id }) => id);

@@ -1,4 +1,5 @@
-import type { EllipsePart, SegmentPart } from './raw-drawing';
+import type { EllipsePart } from './raw-drawing';
+import type { SegmentPart } from './shape';
 import { moved, turned, vector, type Transform, type Vector } from './transform';
 
 /**

@@ -2,6 +2,7 @@ import { groupBy } from './group-by';
 import { joinEnds } from './join-ends';
 import { smoothPairs } from './smooth-pairs';
 import type { Strand } from './strand';
+import { StrandGraph } from './strand-graph';
 
 export interface ChainedStrands {
   readonly rings: readonly (readonly DirectedStrand[])[];
@@ -31,12 +32,12 @@ export interface OpenRun {
  */
 export function chainStrands(strands: readonly Strand[], gap: number): ChainedStrands {
   const nodes = joinEnds(strands, gap);
-  const graph = new StrandGraph(strands.length, nodes);
+  const graph = new StrandGraph(nodes);
   const rings: number[][] = [];
   for (;;) {
     graph.prune();
     const loops = graph.takeLoops();
-    rings.push(...loops);
+    for (const loop of loops) rings.push(loop);
     if (graph.isEmpty()) break;
     if (loops.length > 0) continue;
     for (const [a, b] of smoothPairs(strands, graph.junctions())) graph.pairUp(a, b);
@@ -50,105 +51,8 @@ export function chainStrands(strands: readonly Strand[], gap: number): ChainedSt
   };
 }
 
-/** Strands as edges between nodes; end 2i is the start of strand i, 2i + 1 its end. Lives for one chaining. */
-class StrandGraph {
-  /** Strands that turned out to be in no ring. */
-  readonly left: number[] = [];
-  private readonly node: Int32Array;
-  private readonly endsAt = new Map<number, Set<number>>();
-  private readonly alive: Set<number>;
-  private nextNode: number;
-
-  constructor(count: number, nodes: Int32Array) {
-    this.node = nodes.slice();
-    this.nextNode = nodes.length;
-    this.alive = new Set(Array.from({ length: count }, (_, i) => i));
-    this.node.forEach((node, end) => this.ends(node).add(end));
-  }
-
-  isEmpty(): boolean {
-    return this.alive.size === 0;
-  }
-
-  /** Takes out every strand with a dead end, again and again. */
-  prune(): void {
-    const stack = [...this.endsAt.keys()].filter((node) => this.ends(node).size === 1);
-    for (let node = stack.pop(); node !== undefined; node = stack.pop()) {
-      const [end] = this.ends(node);
-      if (end === undefined || this.ends(node).size !== 1) continue;
-      const far = this.nodeOf(end ^ 1);
-      this.remove(end >> 1);
-      this.left.push(end >> 1);
-      if (this.ends(far).size === 1) stack.push(far);
-    }
-  }
-
-  /** Takes out every path that returns to the node it left, as a list of the ends it enters its strands by. */
-  takeLoops(): number[][] {
-    const loops: number[][] = [];
-    const walked = new Set<number>();
-    const junctionEnds = this.junctions().flat();
-    for (const start of [...junctionEnds, ...[...this.alive].map((strand) => 2 * strand)]) {
-      if (!this.alive.has(start >> 1) || walked.has(start >> 1)) continue;
-      const path = this.walk(start);
-      for (const end of path) walked.add(end >> 1);
-      const last = path[path.length - 1] as number;
-      if (this.nodeOf(last ^ 1) !== this.nodeOf(start)) continue;
-      for (const end of path) this.remove(end >> 1);
-      loops.push(path);
-    }
-    return loops;
-  }
-
-  /** The ends at every node where more than two meet. */
-  junctions(): number[][] {
-    return [...this.endsAt.values()].filter((ends) => ends.size > 2).map((ends) => [...ends]);
-  }
-
-  /** Lets two ends of a junction meet apart from the others there. */
-  pairUp(a: number, b: number): void {
-    const node = this.nodeOf(a);
-    if (node !== this.nodeOf(b) || this.ends(node).size < 3) return;
-    const fresh = this.nextNode++;
-    for (const end of [a, b]) {
-      this.ends(node).delete(end);
-      this.node[end] = fresh;
-      this.ends(fresh).add(end);
-    }
-  }
-
-  /** From one end along a strand and on through nodes where just two ends meet. */
-  private walk(start: number): number[] {
-    const path = [start];
-    for (;;) {
-      const arrived = (path[path.length - 1] as number) ^ 1;
-      const here = this.ends(this.nodeOf(arrived));
-      if (here.size !== 2) return path;
-      const [first, second] = here;
-      const next = (first === arrived ? second : first) as number;
-      if (next === start) return path;
-      path.push(next);
-    }
-  }
-
-  private remove(strand: number): void {
-    this.alive.delete(strand);
-    this.ends(this.nodeOf(2 * strand)).delete(2 * strand);
-    this.ends(this.nodeOf(2 * strand + 1)).delete(2 * strand + 1);
-  }
-
-  private nodeOf(end: number): number {
-    return this.node[end] as number;
-  }
-
-  private ends(node: number): Set<number> {
-    let ends = this.endsAt.get(node);
-    if (!ends) this.endsAt.set(node, (ends = new Set()));
-    return ends;
-  }
-}
-
 function openRuns(strands: readonly Strand[], nodes: Int32Array, left: readonly number[]): OpenRun[] {
+  if (left.length === 0) return [];
   const isLeft = new Set(left);
   const allEnds = [...nodes.keys()];
   const ringNodes = new Set(

@@ -24,6 +24,7 @@ export function checkDimensions(
   mmPerUnit: number,
   contours: readonly DrawingContour[],
 ): CheckedDimensions {
+  if (raw.length === 0) return { dimensions: [], findings: [] };
   const indices = contours.map(({ id, contour }) => ({ id, index: indexOf(tableOfRegion([contour])) }));
   const findings: Finding[] = [];
   const dimensions = raw.map((source): Dimension => {
@@ -49,7 +50,7 @@ export function checkDimensions(
     const finding = disagreement(source, {
       measured,
       nominal,
-      written: written.lastPlace * toMm,
+      written: written.lastPlace * toMm * turnedOver,
       mmPerUnit,
       contourId,
     });

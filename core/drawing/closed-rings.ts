@@ -1,5 +1,5 @@
 import { tolerance } from '../geometry/tolerance';
-import { canonicalStrands, compareChains } from './canonical-strands';
+import { canonicalRings, canonicalStrands } from './canonical-strands';
 import { chainStrands, type ChainedStrands, type DirectedStrand, type OpenRun } from './chain-strands';
 import { coveredBy } from './covered-by';
 import { cutAtContacts } from './cut-at-contacts';
@@ -7,7 +7,8 @@ import { faceRings, middleOf } from './face-rings';
 import { isAllDoubled, openedRing } from './lies-on';
 import type { RepairLog } from './repair-log';
 import { ringOf, type Ring } from './ring';
-import type { Strand } from './strand';
+import { wayOut } from './smooth-pairs';
+import { distinctStrands, type Strand } from './strand';
 import type { UnusedCount } from './unused-count';
 import { withoutDuplicates } from './without-duplicates';
 
@@ -33,24 +34,26 @@ export function closedRings(
   const drawn = strands.filter(({ closed }) => closed).map((strand) => asRing([{ strand, forward: true }]));
   const loose = chainLoose(strands, gap, log, unused);
   const all = [...drawn, ...loose.rings.map(asRing)];
-  const solid = all.filter(holdsArea);
-  for (const ring of all.filter((other) => !holdsArea(other))) {
-    for (const strand of ring.strands) leaveOut(strand, 'closed, but holds no area');
-  }
-  const sorted = solid.map((ring) => ({ ring, chain: openedRing(ring.contour), length: ring.length }));
-  sorted.sort((a, b) => compareChains(a.chain, b.chain));
-  const distinct = log.isOn('duplicate') ? withoutDuplicates(sorted) : { kept: sorted, dropped: [] };
+  const solid = all.filter((ring) => {
+    const isSolid = holdsArea(ring);
+    if (!isSolid) for (const strand of ring.strands) leaveOut(strand, 'closed, but holds no area');
+    return isSolid;
+  });
+  const sorted = canonicalRings(solid);
+  const distinct = log.isOn('duplicate') ? distinctRings(sorted) : { kept: sorted, dropped: [] };
   for (const { piece } of distinct.dropped) {
-    for (const strand of piece.ring.strands) leaveOut(strand, 'duplicate');
-    log.add('duplicate', middleOf(piece), piece.length);
+    for (const strand of piece.strands) leaveOut(strand, 'duplicate');
+    log.add('duplicate', middleOf({ chain: piece.contour }), piece.length);
   }
-  const rings = distinct.kept.map(({ ring }) => ring);
+  const rings = distinct.kept;
   for (const { gaps, steps } of rings) {
     for (const { at, size } of gaps) log.add('gap', at, size);
     for (const { at, size } of steps) log.add('tiny step', at, size);
   }
+  if (loose.open.length === 0) return { rings, open: [] };
   const isCovered = coveredBy(rings);
-  const used = new Set(rings.flatMap((ring) => ring.strands.flatMap(({ cutFrom }) => cutFrom ?? [])));
+  const used = new Set<Strand>();
+  for (const ring of rings) for (const { cutFrom } of ring.strands) if (cutFrom) used.add(cutFrom);
   const open: OpenRun[] = [];
   for (const run of loose.open) {
     const covered = log.isOn('duplicate') && run.strands.every(isCovered);
@@ -66,6 +69,13 @@ export function closedRings(
   return { rings, open };
 }
 
+const distinctRings = (rings: readonly Ring[]) =>
+  withoutDuplicates(rings, {
+    box: ({ box }) => box,
+    length: ({ length }) => length,
+    chain: ({ contour }) => openedRing(contour),
+  });
+
 function chainLoose(
   strands: readonly Strand[],
   gap: number,
@@ -73,7 +83,7 @@ function chainLoose(
   unused: UnusedCount,
 ): Pick<ChainedStrands, 'rings' | 'open'> {
   const all = canonicalStrands(strands.filter(({ closed }) => !closed));
-  const distinct = log.isOn('duplicate') ? withoutDuplicates(all) : { kept: all, dropped: [] };
+  const distinct = log.isOn('duplicate') ? distinctStrands(all) : { kept: all, dropped: [] };
   const doubled = new Set<Strand>();
   for (const { piece, by } of distinct.dropped) {
     doubled.add(by);
@@ -99,15 +109,17 @@ function chainedAgain(
   doubled: Set<Strand>,
 ): Cut {
   const before = { strands, chained };
-  if (!log.isOn('T-joint') && !log.isOn('overlap')) return before;
+  if (chained.open.length === 0 || (!log.isOn('T-joint') && !log.isOn('overlap'))) return before;
   const isCovered = coveredBy(chained.rings.map((ring) => ringOf(ring)));
   const loose = new Set(chained.open.flatMap((run) => run.strands).filter((strand) => !isCovered(strand)));
   if (loose.size === 0) return before;
   const pieces = cutAtContacts(strands, loose, gap);
   if (!pieces) return before;
-  const distinct = withoutDuplicates(canonicalStrands(pieces));
+  const distinct = distinctStrands(canonicalStrands(pieces));
   if (!log.isOn(distinct.dropped.length > 0 ? 'overlap' : 'T-joint')) return before;
   const again = chainStrands(distinct.kept, gap);
+  // What was closed stays closed: pieces that only divide an outline must not take it apart.
+  if (ringLength(again) < ringLength(chained)) return before;
   for (const { piece, by } of distinct.dropped) {
     doubled.add(by);
     log.add('overlap', middleOf(piece), piece.length);
@@ -115,6 +127,12 @@ function chainedAgain(
   for (const ring of again.rings) logJoints(ring, log);
   return { strands: distinct.kept, chained: again };
 }
+
+const ringLength = ({ rings }: ChainedStrands): number => {
+  let length = 0;
+  for (const ring of rings) for (const { strand } of ring) length += strand.length;
+  return length;
+};
 
 /** Where a ring leaves a strand that it was cut from for another one. */
 function logJoints(ring: readonly DirectedStrand[], log: RepairLog): void {
@@ -128,10 +146,21 @@ function logJoints(ring: readonly DirectedStrand[], log: RepairLog): void {
       [strand.cutFrom.chain[0], strand.cutFrom.chain[strand.cutFrom.chain.length - 1]].every(
         (own) => own?.x !== x || own.y !== y,
       );
-    if (isCutEnd(here.strand, end) || isCutEnd(next.strand, start))
+    const isCut = isCutEnd(here.strand, end) || isCutEnd(next.strand, start);
+    if (isCut && turnBetween(here, next) > straightOn)
       log.add('T-joint', end, Math.hypot(start.x - end.x, start.y - end.y));
   });
 }
+
+/** By how much the way turns from one strand into the next, radians. */
+function turnBetween(here: DirectedStrand, next: DirectedStrand): number {
+  const pair = [here.strand, next.strand];
+  const [a, b] = [wayOut(pair, here.forward ? 1 : 0), wayOut(pair, next.forward ? 2 : 3)];
+  return Math.PI - Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+}
+
+/** Pieces that overlap run on in one direction; a T-joint turns. */
+const straightOn = 2 ** -16;
 
 function endOf({ strand, forward }: DirectedStrand): { x: number; y: number } {
   const { x, y } = strand.chain[forward ? strand.chain.length - 1 : 0] as { x: number; y: number };
@@ -145,11 +174,10 @@ function withSharedEdges(
   doubled: ReadonlySet<Strand>,
   log: RepairLog,
 ): Pick<ChainedStrands, 'rings' | 'open'> {
-  const branches = chained.open.filter(
-    (run) => run.isBranch && run.strands.some((strand) => doubled.has(strand)),
-  );
+  const branches = doubled.size === 0 ? [] : chained.open.filter(({ isBranch }) => isBranch);
   if (branches.length === 0) return chained;
   const together = componentOf(strands, chained.nodes, new Set(branches.flatMap((run) => run.strands)));
+  if (![...together].some((strand) => doubled.has(strand))) return chained;
   const numbers = [...strands.keys()].filter((i) => together.has(strands[i] as Strand));
   const faces = faceRings(
     numbers.map((i) => strands[i] as Strand),

@@ -1,8 +1,9 @@
-import type { Point } from '../geometry/contour';
-import { extrusionOf, pointOf, valueOf, type Groups } from './group-values';
-import type { EllipsePart, SegmentPart } from './raw-drawing';
+import type { Point, Vertex } from '../geometry/contour';
+import { extrusionOf, planeIn, pointOf, valueOf, type Groups } from './group-values';
+
+import type { EllipsePart } from './raw-drawing';
 import { incomplete, isTilted, oneRun, pointLike, tilted, type PieceShape } from './shape';
-import { chained, cross, moved, planeOf, turned, vector, type Transform, type Vector } from './transform';
+import { cross, moved, planeOf, turned, vector, type Transform, type Vector } from './transform';
 
 /** An arc where both half-diameters are square and equal to rounding, else a part of an ellipse. */
 export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, to: number): PieceShape {
@@ -26,12 +27,11 @@ export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, t
     x: centre.x + u.x * Math.cos(t) + v.x * Math.sin(t),
     y: centre.y + u.y * Math.cos(t) + v.y * Math.sin(t),
   });
-  const parts: SegmentPart[] = [];
-  for (let i = 0; i < pieces; i++) {
-    const end = closed && i + 1 === pieces ? at(from) : at(from + step * (i + 1));
-    parts.push({ type: 'segment', from: at(from + step * i), to: end, bulge: clampedBulge(bulge) });
-  }
-  return oneRun(closed, parts);
+  const chain: Vertex[] = [];
+  for (let i = 0; i < pieces; i++) chain.push({ ...at(from + step * i), bulge: clampedBulge(bulge) });
+  // A circle ends on the very point it begins with.
+  chain.push({ ...at(closed ? from : from + step * pieces), bulge: 0 });
+  return oneRun(closed, [{ type: 'chain', chain }]);
 }
 
 /** tan(π/4) is 1 less a rounding error; a half turn is exactly 1. */
@@ -53,7 +53,7 @@ export function circleShape(groups: Groups, place: Transform, from: number, to: 
   const radius = valueOf(groups, 40);
   if (!centre || radius === undefined) return { reason: incomplete };
   if (radius <= 0) return { reason: pointLike };
-  const plane = chained(place, planeOf(extrusionOf(groups)));
+  const plane = planeIn(place, groups);
   if (isTilted([turned(plane, vector(1, 0, 0)), turned(plane, vector(0, 1, 0)), vector(0, 0, 0)]))
     return { reason: tilted };
   return conicShape(

@@ -1,19 +1,15 @@
 import Flatbush from 'flatbush';
-import { contourBox } from '../geometry/contour-measures';
 import { tolerance } from '../geometry/tolerance';
+import { chainBox } from './chain-box';
 import { coverOf, openedRing, type Cover } from './lies-on';
 import type { Ring } from './ring';
 import type { Strand } from './strand';
-import { chainBox } from './without-duplicates';
 
 /** Tells whether a strand lies on one of the rings: a piece of an edge drawn a second time. */
 export function coveredBy(rings: readonly Ring[]): (strand: Strand) => boolean {
   if (rings.length === 0) return () => false;
   const index = new Flatbush(rings.length);
-  for (const { contour } of rings) {
-    const { minX, minY, maxX, maxY } = contourBox(contour);
-    index.add(minX, minY, maxX, maxY);
-  }
+  for (const { box } of rings) index.add(box.minX, box.minY, box.maxX, box.maxY);
   index.finish();
   const covers = new Map<number, Cover>();
   const coverAt = (i: number): Cover => {

@@ -1,5 +1,5 @@
 import Flatbush from 'flatbush';
-import type { Contour, Point } from '../geometry/contour';
+import type { Contour, Point, Vertex } from '../geometry/contour';
 import { segmentLength } from '../geometry/contour-measures';
 import { crossingRoom, crossSegments } from '../geometry/cross-segments';
 import { addSegment, emptyTable, num, segmentBoxes, type SegmentTable } from '../geometry/segment-table';
@@ -24,51 +24,73 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
   index.finish();
   const found = new Map<string, Point[]>();
   const out = new Float64Array(2 * crossingRoom);
-  for (let i = 0; i < table.count; i++) {
-    for (const j of index.search(box(i, 0), box(i, 1), box(i, 2), box(i, 3), (other) => other > i)) {
-      const count = crossSegments(table, i, table, j, out);
-      for (let k = 0; k < count; k++) {
-        const place = { x: num(out, 2 * k), y: num(out, 2 * k + 1) };
-        if (ring[i] === ring[j] && isOwnJoint(segments, i, j, place)) continue;
-        const key = `${ring[i]} ${ring[j]}`;
-        const places = found.get(key) ?? [];
-        if (places.every((other) => Math.hypot(other.x - place.x, other.y - place.y) > tolerance.samePoint))
-          places.push(place);
-        found.set(key, places);
-      }
+  let i = 0;
+  const meet = (j: number): boolean => {
+    const count = j > i ? crossSegments(table, i, table, j, out) : 0;
+    for (let k = 0; k < count; k++) {
+      const place = { x: num(out, 2 * k), y: num(out, 2 * k + 1) };
+      if (ring[i] === ring[j] && (isJoint(segments, i, j, place) || isOwnJoint(segments, i, j, place)))
+        continue;
+      const key = `${ring[i]} ${ring[j]}`;
+      const places = found.get(key) ?? [];
+      const isNew = places.every(
+        (other) => Math.hypot(other.x - place.x, other.y - place.y) > tolerance.samePoint,
+      );
+      if (isNew && places.length < mostPlaces) places.push(place);
+      found.set(key, places);
     }
-  }
+    return false;
+  };
+  for (; i < table.count; i++) index.search(box(i, 0), box(i, 1), box(i, 2), box(i, 3), meet);
   return [...found].map(([key, places]) => {
     const [first = 0, second = 0] = key.split(' ').map(Number);
     return { first, second, places: places.sort((a, b) => a.x - b.x || a.y - b.y) };
   });
 }
 
+/** Of two contours that meet more often than this nobody looks at every place. */
+const mostPlaces = 1000;
+
 interface AllSegments {
+  readonly contours: readonly Contour[];
   readonly table: SegmentTable;
-  /** Index of each segment's contour. */
-  readonly ring: number[];
-  /** Where along its contour each segment begins, and the length of that contour. */
-  readonly begins: number[];
-  readonly around: number[];
+  /** Index of each segment's contour, and of each contour's first segment. */
+  readonly ring: Int32Array;
+  readonly first: Int32Array;
+  /** Where along its contour each segment begins, and last its length all round; worked out where it is asked for. */
+  readonly along: Map<number, Float64Array>;
 }
 
 function allSegments(contours: readonly Contour[]): AllSegments {
-  const table = emptyTable(contours.reduce((sum, contour) => sum + contour.length, 0));
-  const all: AllSegments = { table, ring: [], begins: [], around: [] };
+  const total = contours.reduce((sum, contour) => sum + contour.length, 0);
+  const table = emptyTable(total);
+  const ring = new Int32Array(total);
+  const first = new Int32Array(contours.length);
   contours.forEach((contour, r) => {
-    const first = table.count;
-    let along = 0;
-    contour.forEach((from, i) => {
-      const to = contour[(i + 1) % contour.length] ?? from;
+    first[r] = table.count;
+    for (let i = 0; i < contour.length; i++) {
+      const from = contour[i] as Vertex;
+      const to = contour[i + 1 === contour.length ? 0 : i + 1] as Vertex;
+      ring[table.count] = r;
       addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
-      all.ring.push(r);
-      all.begins.push(along);
-      along += segmentLength(from, to);
-    });
-    for (let i = first; i < table.count; i++) all.around.push(along);
+    }
   });
-  return all;
+  return { contours, table, ring, first, along: new Map() };
+}
+
+/** The plain case: two segments that follow each other meet where they are joined. */
+function isJoint(
+  { contours, table, ring, first }: AllSegments,
+  i: number,
+  j: number,
+  { x, y }: Point,
+): boolean {
+  const r = ring[i] as number;
+  const last = (first[r] as number) + (contours[r] as Contour).length - 1;
+  const near = tolerance.gap;
+  const isNear = (s: number): boolean =>
+    Math.abs(num(table.x1, s) - x) < near && Math.abs(num(table.y1, s) - y) < near;
+  return (j === i + 1 && isNear(i)) || (i === first[r] && j === last && isNear(j));
 }
 
 /**
@@ -76,18 +98,34 @@ function allSegments(contours: readonly Contour[]): AllSegments {
  * over what lies between, to the place along the other is next to no way. Tangent arcs meet "again" within rounding of
  * their joint, which is why the way counts and not the point.
  */
-function isOwnJoint({ table, begins, around }: AllSegments, i: number, j: number, place: Point): boolean {
+function isOwnJoint(segments: AllSegments, i: number, j: number, place: Point): boolean {
+  const { table, ring, first } = segments;
   const near = 2 * tolerance.gap;
   const toStart = (s: number): number => Math.hypot(num(table.x0, s) - place.x, num(table.y0, s) - place.y);
   const toEnd = (s: number): number => Math.hypot(num(table.x1, s) - place.x, num(table.y1, s) - place.y);
-  const whole = around[i] as number;
-  const ends = (s: number): number =>
-    begins[s + 1] !== undefined && begins[s + 1] !== 0 ? (begins[s + 1] as number) : whole;
-  const between = (a: number, b: number): number => {
-    const way = (begins[b] as number) - ends(a);
-    return ((way % whole) + whole) % whole;
-  };
+  const [forth, back] = [toEnd(i) + toStart(j), toEnd(j) + toStart(i)];
+  if (forth >= near && back >= near) return false;
+  const r = ring[i] as number;
+  const along = alongOf(segments, r);
+  const whole = along[along.length - 1] as number;
   // A way of almost the whole round is no way at all: rounding put the start a hair before the end.
-  const short = (a: number, b: number): number => Math.min(between(a, b), Math.abs(whole - between(a, b)));
-  return toEnd(i) + short(i, j) + toStart(j) < near || toEnd(j) + short(j, i) + toStart(i) < near;
+  const between = (a: number, b: number): number => {
+    const from = along[a - (first[r] as number) + 1] as number;
+    const way = ((((along[b - (first[r] as number)] as number) - from) % whole) + whole) % whole;
+    return Math.min(way, Math.abs(whole - way));
+  };
+  return forth + between(i, j) < near || back + between(j, i) < near;
+}
+
+function alongOf({ contours, along }: AllSegments, r: number): Float64Array {
+  const known = along.get(r);
+  if (known) return known;
+  const contour = contours[r] as Contour;
+  const lengths = new Float64Array(contour.length + 1);
+  contour.forEach((from, i) => {
+    const to = contour[(i + 1) % contour.length] as Vertex;
+    lengths[i + 1] = (lengths[i] as number) + segmentLength(from, to);
+  });
+  along.set(r, lengths);
+  return lengths;
 }

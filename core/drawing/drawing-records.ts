@@ -1,4 +1,5 @@
 import { findCode, placeOf, textAt, textOf, type Pairs } from './pairs';
+import { WordPool } from './word-pool';
 import type { Damage } from './raw-drawing';
 
 /** One entity of the file: its kind and the half-open range of its pairs after the name. */
@@ -9,7 +10,7 @@ export interface EntityRecord {
   readonly from: number;
   readonly to: number;
   /** The VERTEX records of a POLYLINE. */
-  readonly vertices: EntityRecord[];
+  readonly vertices: readonly EntityRecord[];
 }
 
 export interface BlockRecord {
@@ -43,11 +44,12 @@ export interface DrawingRecords {
 export function drawingRecords(pairs: Pairs): DrawingRecords {
   const sorter = new RecordSorter(pairs);
   const { codes, count } = pairs;
+  const kinds = new WordPool(pairs);
   let at = findCode(pairs, 0, 0, count);
   while (at >= 0 && at < count) {
     let next = at + 1;
     while (next < count && codes[next] !== 0) next++;
-    sorter.take(textAt(pairs, at), at, next);
+    sorter.take(kinds.at(at), at, next);
     at = next;
   }
   return sorter.finish();
@@ -67,7 +69,7 @@ class RecordSorter {
   private section: string | null = null;
   private table: string | null = null;
   private block: BlockRecord | null = null;
-  private polyline: EntityRecord | null = null;
+  private polyline: (EntityRecord & { readonly vertices: EntityRecord[] }) | null = null;
   private strays = 0;
   private readonly pairs: Pairs;
 
@@ -175,9 +177,12 @@ class RecordSorter {
     }
     // The SEQEND after the attributes of an INSERT ends nothing that is read here.
     if (name === 'SEQEND') return;
-    const entity = record(name, at, to);
-    if (name === 'POLYLINE') this.polyline = entity;
-    list.push(entity);
+    if (name !== 'POLYLINE') {
+      list.push(record(name, at, to));
+      return;
+    }
+    this.polyline = { ...record(name, at, to), vertices: [] };
+    list.push(this.polyline);
   }
 
   private endPolyline(at: number | null): void {
@@ -213,5 +218,7 @@ const record = (kind: string, at: number, to: number): EntityRecord => ({
   at,
   from: at + 1,
   to,
-  vertices: [],
+  vertices: none,
 });
+
+const none: readonly EntityRecord[] = [];

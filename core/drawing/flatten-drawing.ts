@@ -100,7 +100,9 @@ class Walk {
     }
     if (shape.remark !== null) this.remarks.add(layer, kind, shape.remark);
     const isFilling = isFillingKind(kind);
-    for (const { closed, parts } of shape.runs) this.pieces.push({ ...common, isFilling, closed, parts });
+    const { colour, hidden } = common;
+    for (const { closed, parts } of shape.runs)
+      this.pieces.push({ layer, kind, colour, hidden, isFilling, closed, parts });
   }
 
   /** What is no outline may still say something about it: words and dimensions. */

@@ -4,9 +4,8 @@ import { chooseNothing, choosePieces } from './choose-pieces';
 import type { DrawingChoice } from './drawing';
 import { nearestEnds } from './nearest-ends';
 import type { RawDrawing } from './raw-drawing';
-import { strandOfPiece } from './strand';
+import { distinctStrands, strandOfPiece } from './strand';
 import { UnusedCount } from './unused-count';
-import { withoutDuplicates } from './without-duplicates';
 
 export interface GapHistogram {
   /** Ends that meet another one on the very point. */
@@ -36,7 +35,7 @@ export function gapHistogram(
     .filter(({ closed }) => !closed)
     .map((piece) => strandOfPiece(piece, factor))
     .filter(({ chain }) => chain.length > 1);
-  const { kept } = withoutDuplicates(canonicalStrands(strands));
+  const { kept } = distinctStrands(canonicalStrands(strands));
   const gaps = nearestEnds(kept, edges[edges.length - 1] as number);
   const counts = new Array<number>(edges.length - 1).fill(0);
   let exact = 0;

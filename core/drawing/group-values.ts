@@ -1,4 +1,4 @@
-import { vector, type Vector } from './transform';
+import { chained, planeOf, vector, type Transform, type Vector } from './transform';
 
 /** The numbers of one entity: a range of two columns, in the order of the file. Groups that are not read are NaN. */
 export interface Groups {
@@ -31,3 +31,9 @@ export function pointOf(groups: Groups, code: number): Vector | undefined {
 /** Groups 210, 220, 230; (0, 0, 1) where absent. */
 export const extrusionOf = (groups: Groups): Vector =>
   vector(valueOf(groups, 210) ?? 0, valueOf(groups, 220) ?? 0, valueOf(groups, 230) ?? 1);
+
+/** From an entity's own plane (by its extrusion) to where `place` puts it; most entities lie in the drawing's plane. */
+export function planeIn(place: Transform, groups: Groups): Transform {
+  const { x, y, z } = extrusionOf(groups);
+  return x === 0 && y === 0 && z > 0 ? place : chained(place, planeOf({ x, y, z }));
+}

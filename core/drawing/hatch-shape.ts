@@ -1,20 +1,19 @@
 import type { Point } from '../geometry/contour';
 import type { Groups } from './group-values';
-import { extrusionOf, valueOf } from './group-values';
+import { planeIn, valueOf } from './group-values';
 import { bulgeParts, flatSegment } from './bulge-parts';
 import { conicShape, sweepOf } from './conic-shape';
 import { polylineThrough } from './polyline-shape';
-import type { Part } from './raw-drawing';
-import { incomplete, tilted, type PieceShape, type ShapeRun } from './shape';
+import { incomplete, joinedParts, tilted, type Curve, type PieceShape, type ShapeRun } from './shape';
 import { splineShape } from './spline-shape';
-import { chained, moved, planeOf, turned, vector, type Transform, type Vector } from './transform';
+import { moved, turned, vector, type Transform, type Vector } from './transform';
 
 /**
  * The boundary of a HATCH, one closed run for each of its paths (DXF reference, HATCH, boundary path data): a polyline,
  * or edges that are lines, arcs, ellipses and splines, all in the plane of the hatch.
  */
 export function hatchShape(groups: Groups, place: Transform): PieceShape {
-  const plane = chained(place, planeOf(extrusionOf(groups)));
+  const plane = planeIn(place, groups);
   if (Math.hypot(plane.x.z, plane.y.z) > tiltedSlope) return { reason: tilted };
   const elevation = valueOf(groups, 30) ?? 0;
   const cursor = new Cursor(groups);
@@ -88,16 +87,16 @@ function polylinePath(cursor: Cursor, z: number, plane: Transform): ShapeRun | n
 
 function edgePath(cursor: Cursor, z: number, plane: Transform): ShapeRun | null {
   const count = cursor.take(93) ?? 0;
-  const parts: Part[] = [];
+  const curves: Curve[] = [];
   for (let i = 0; i < count && cursor.left() > 0; i++) {
     const edge = edgeParts(cursor, z, plane);
     if (!edge) return null;
-    parts.push(...edge);
+    curves.push(...edge);
   }
-  return parts.length > 0 ? { closed: true, parts } : null;
+  return curves.length > 0 ? { closed: true, parts: joinedParts(curves) } : null;
 }
 
-function edgeParts(cursor: Cursor, z: number, plane: Transform): readonly Part[] | null {
+function edgeParts(cursor: Cursor, z: number, plane: Transform): readonly Curve[] | null {
   switch (cursor.take(72)) {
     case 1: {
       const [from, to] = [cursor.point(10), cursor.point(11)];
@@ -114,7 +113,7 @@ function edgeParts(cursor: Cursor, z: number, plane: Transform): readonly Part[]
   }
 }
 
-function arcParts(cursor: Cursor, z: number, plane: Transform): readonly Part[] | null {
+function arcParts(cursor: Cursor, z: number, plane: Transform): readonly Curve[] | null {
   const centre = cursor.point(10);
   const [radius, start, end] = [cursor.take(40), cursor.take(50), cursor.take(51)];
   const isForward = cursor.take(73) !== 0;
@@ -133,7 +132,7 @@ function arcParts(cursor: Cursor, z: number, plane: Transform): readonly Part[] 
   ];
 }
 
-function ellipseParts(cursor: Cursor, z: number, plane: Transform): readonly Part[] | null {
+function ellipseParts(cursor: Cursor, z: number, plane: Transform): readonly Curve[] | null {
   const [centre, major] = [cursor.point(10), cursor.point(11)];
   const [ratio, start, end] = [cursor.take(40), cursor.take(50), cursor.take(51)];
   const sense = cursor.take(73) !== 0 ? 1 : -1;
@@ -154,7 +153,7 @@ function parameterOf(angleDeg: number, ratio: number): number {
   return turns * 2 * Math.PI + Math.atan2(Math.sin(rest) / ratio, Math.cos(rest));
 }
 
-function splineParts(cursor: Cursor, plane: Transform): readonly Part[] | null {
+function splineParts(cursor: Cursor, plane: Transform): readonly Curve[] | null {
   const from = cursor.at;
   const degree = cursor.take(94);
   cursor.take(73);

@@ -23,7 +23,7 @@ export function nameRings(
 ): NamedRings {
   const all = nestRings(rings);
   const sheet = sheetRings(all, texts);
-  const byRule = nestRings(rings.filter((ring) => !sheet.has(ring)));
+  const byRule = sheet.size === 0 ? all : nestRings(rings.filter((ring) => !sheet.has(ring)));
   const aside = all.filter(({ ring }) => sheet.has(ring));
   const ids = new Map([...byRule, ...aside].map(({ ring }, i) => [ring, `c${i + 1}`]));
   const idOf = (ring: Ring): string => ids.get(ring) ?? '';

@@ -1,6 +1,5 @@
 import Flatbush from 'flatbush';
 import type { Box, Contour } from '../geometry/contour';
-import { contourBox } from '../geometry/contour-measures';
 import { indexOf, isNearer, type SegmentIndex } from '../geometry/segment-index';
 import { pointAlong, tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
@@ -22,7 +21,7 @@ export interface NestedRing {
  * hundredth count as equal, so that rounding does not shuffle the names.
  */
 export function nestRings(rings: readonly Ring[]): readonly NestedRing[] {
-  const boxes = rings.map(({ contour }) => contourBox(contour));
+  const boxes = rings.map(({ box }) => box);
   const parents = parentsOf(rings, boxes);
   const childrenOf = groupBy(parents.keys(), (i) => parents[i] as number);
   const children = (parent: number): number[] => childrenOf.get(parent) ?? [];
@@ -83,14 +82,15 @@ function parentsOf(rings: readonly Ring[], boxes: readonly Box[]): readonly numb
 
 /** By a point of the inner one that keeps clear of the outer; where they touch everywhere, neither holds the other. */
 function isWithin(inner: Contour, outer: SegmentIndex): boolean {
+  const clear = inner.find(({ x, y }) => !isNearer(outer, x, y, tolerance.gap));
+  if (clear) return windingAt(outer, clear.x, clear.y) !== 0;
+  // Every corner touches: the middles of the edges may not.
   const probe = tableOfRegion([inner]);
   const at = new Float64Array(2);
-  for (const fraction of [0, 1 / 2]) {
-    for (let i = 0; i < probe.count; i++) {
-      pointAlong(probe, i, fraction, at);
-      const [x, y] = at as unknown as [number, number];
-      if (!isNearer(outer, x, y, tolerance.gap)) return windingAt(outer, x, y) !== 0;
-    }
+  for (let i = 0; i < probe.count; i++) {
+    pointAlong(probe, i, 1 / 2, at);
+    const [x, y] = at as unknown as [number, number];
+    if (!isNearer(outer, x, y, tolerance.gap)) return windingAt(outer, x, y) !== 0;
   }
   return false;
 }

@@ -1,5 +1,5 @@
 import type { Finding } from '../finding';
-import { boxAround, contourBox } from '../geometry/contour-measures';
+import { boxAround } from '../geometry/contour-measures';
 import { tolerance } from '../geometry/tolerance';
 import { done, failed, type Result } from '../problem';
 import { drawingUnits, type DrawingUnit } from '../units';
@@ -74,7 +74,6 @@ export function outlineOf(
   meetings.sort((a, b) => a.first - b.first || a.second - b.second);
   const { dimensions, findings: stated } = checkDimensions(raw.dimensions, factor, contours);
   const repairs = log.list();
-  const fitted = new Set(contours.filter((_, i) => named.taken[i]?.strands.some(({ isFitted }) => isFitted)));
   const findings: readonly Finding[] = [
     ...meetingFindings(
       meetings.filter(({ isTouch }) => !isTouch),
@@ -92,7 +91,7 @@ export function outlineOf(
     ...leftOutFindings(leftOut, contours),
     ...contours.flatMap((contour, i) => gapFinding(contour, named.taken[i]?.gaps ?? [])),
     ...repairFindings(repairs),
-    ...contours.filter((contour) => fitted.has(contour)).flatMap(fitFinding),
+    ...contours.filter((_, i) => named.taken[i]?.isFitted).flatMap(fitFinding),
     ...damageFindings(raw.damage).filter(({ weight }) => weight === 'note'),
     ...unusedFindings(unused.list()),
   ];
@@ -101,7 +100,7 @@ export function outlineOf(
     contours,
     leftOut,
     unused: unused.list(),
-    box: contours.map(({ contour }) => contourBox(contour)).reduce(boxAround),
+    box: named.taken.map(({ box }) => box).reduce(boxAround),
     largestFitError: contours.reduce((most, { fitError }) => Math.max(most, fitError), 0),
     repairs,
     dimensions,

@@ -4,6 +4,7 @@ import { groupsOf, isCurveKind, isWholeGroup } from './entity-groups';
 import type { Groups } from './group-values';
 import { limits } from './limits';
 import { numberAt, placeOf, textAt, wholeAt, type Pairs } from './pairs';
+import { WordPool } from './word-pool';
 
 /** An entity with its names decoded and its numbers read, nothing interpreted yet. */
 export interface ParsedEntity {
@@ -77,27 +78,32 @@ class EntityParser {
   problem: Problem | null = null;
   private readonly pairs: Pairs;
   private readonly values: Float64Array;
-  private readonly decode: (latin: string) => string;
-  private readonly names = new Map<string, string>();
+  private readonly names: WordPool;
 
   constructor(pairs: Pairs, decode: (latin: string) => string) {
     this.pairs = pairs;
     this.values = new Float64Array(pairs.count).fill(Number.NaN);
-    this.decode = decode;
+    this.names = new WordPool(pairs, decode);
   }
 
   entity(record: EntityRecord): ParsedEntity {
     const { pairs } = this;
     const { kind } = record;
     const wanted = groupsOf(kind);
-    let [layer, lineType, name, colour, invisible, inPaper, isSound] = ['0', '', '', 256, false, false, true];
+    let layer = '0';
+    let lineType = '';
+    let name = '';
+    let colour = 256;
+    let invisible = false;
+    let inPaper = false;
+    let isSound = true;
     const to = this.endOf(record);
     for (let i = record.from; i < to; i++) {
       const code = pairs.codes[i] as number;
       if (code < 10) {
-        if (code === 8) layer = this.name(i);
-        else if (code === 6) lineType = this.name(i);
-        else if (code === 2) name = this.name(i);
+        if (code === 8) layer = this.names.at(i);
+        else if (code === 6) lineType = this.names.at(i);
+        else if (code === 2) name = this.names.at(i);
         continue;
       }
       if (!wanted.has(code)) continue;
@@ -107,7 +113,7 @@ class EntityParser {
       else if (code === 67) inPaper = value === 1;
       else if (code === 62) colour = value;
     }
-    const vertices = record.vertices.map((vertex) => this.vertex(vertex));
+    const vertices = record.vertices.length > 0 ? record.vertices.map((vertex) => this.vertex(vertex)) : none;
     const groups = { codes: pairs.codes, values: this.values, from: record.from, to };
     return { kind, layer, lineType, colour, invisible, inPaper, name, isSound, groups, vertices, record };
   }
@@ -136,16 +142,9 @@ class EntityParser {
     for (let i = from; i < to; i++) if (this.pairs.codes[i] === 101) return i;
     return to;
   }
-
-  private name(i: number): string {
-    const latin = textAt(this.pairs, i);
-    const known = this.names.get(latin);
-    if (known !== undefined) return known;
-    const name = this.decode(latin);
-    this.names.set(latin, name);
-    return name;
-  }
 }
+
+const none: readonly Groups[] = [];
 
 function badNumber(pairs: Pairs, i: number, kind: string): Problem {
   const code = pairs.codes[i] as number;

@@ -1,5 +1,6 @@
 import type { Box, Point } from '../geometry/contour';
-import { boxAround, segmentBox } from '../geometry/contour-measures';
+import { boxAround } from '../geometry/contour-measures';
+import { chainBox } from './chain-box';
 import type { EllipsePart, Part, Piece } from './raw-drawing';
 
 /**
@@ -7,8 +8,8 @@ import type { EllipsePart, Part, Piece } from './raw-drawing';
  * counts with its control points, which hold it.
  */
 export function piecesBox(pieces: readonly Piece[]): Box {
-  let box = nothing;
   const shown = pieces.filter(({ hidden, isFilling }) => hidden === null && !isFilling);
+  let box = nothing;
   for (const piece of shown.length > 0 ? shown : pieces)
     for (const part of piece.parts) box = boxAround(box, partBox(part));
   return box;
@@ -18,8 +19,8 @@ const nothing: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -I
 
 function partBox(part: Part): Box {
   switch (part.type) {
-    case 'segment':
-      return segmentBox({ ...part.from, bulge: part.bulge }, { ...part.to, bulge: 0 });
+    case 'chain':
+      return chainBox(part.chain);
     case 'ellipse':
       return ellipseBox(part);
     case 'spline':

@@ -1,4 +1,3 @@
-import { flatSegment } from './bulge-parts';
 import { arcShape, circleShape, ellipseShape } from './conic-shape';
 import { pointOf, type Groups } from './group-values';
 import { hatchShape } from './hatch-shape';
@@ -44,6 +43,10 @@ function lineShape(groups: Groups, place: Transform): PieceShape {
   const to = pointOf(groups, 11);
   if (!from || !to) return { reason: incomplete };
   const [a, b] = [moved(place, from), moved(place, to)];
-  if (isTilted([a, b])) return { reason: tilted };
-  return oneRun(false, [flatSegment(a, b)]);
+  if (a.z !== b.z && isTilted([a, b])) return { reason: tilted };
+  const chain = [
+    { x: a.x, y: a.y, bulge: 0 },
+    { x: b.x, y: b.y, bulge: 0 },
+  ];
+  return oneRun(false, [{ type: 'chain', chain }]);
 }

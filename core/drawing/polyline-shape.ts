@@ -1,9 +1,8 @@
 import { bulgeParts } from './bulge-parts';
-import { extrusionOf, pointOf, valueOf, type Groups } from './group-values';
+import { planeIn, pointOf, valueOf, type Groups } from './group-values';
 import type { ParsedEntity } from './parse-entities';
-import type { Part } from './raw-drawing';
-import { incomplete, isTilted, oneRun, pointLike, tilted, type PieceShape } from './shape';
-import { chained, moved, planeOf, type Transform, type Vector } from './transform';
+import { incomplete, isTilted, oneRun, pointLike, tilted, type Curve, type PieceShape } from './shape';
+import { moved, unmoved, type Transform, type Vector } from './transform';
 
 /** Straight and bulged segments through points given in their own plane. */
 export function polylineThrough(
@@ -11,10 +10,11 @@ export function polylineThrough(
   closed: boolean,
   place: Transform,
 ): PieceShape {
-  const placed = points.map((point) => moved(place, point));
-  if (isTilted(placed)) return { reason: tilted };
   if (points.length < 2) return { reason: pointLike };
-  const parts: Part[] = [];
+  if (place !== unmoved || points.some(({ z }) => z !== points[0]?.z)) {
+    if (isTilted(points.map((point) => moved(place, point)))) return { reason: tilted };
+  }
+  const parts: Curve[] = [];
   for (let i = 0; i + (closed ? 0 : 1) < points.length; i++) {
     const next = (i + 1) % points.length;
     const from = points[i] as Vector & { bulge: number };
@@ -39,7 +39,7 @@ export function lightPolylineShape(groups: Groups, place: Transform): PieceShape
   const points = vertices.map(({ x, y, bulge }) => ({ x, y: y ?? Number.NaN, z: elevation, bulge }));
   if (points.length === 0 || points.some(({ y }) => Number.isNaN(y))) return { reason: incomplete };
   const closed = ((valueOf(groups, 70) ?? 0) & 1) === 1;
-  return polylineThrough(points, closed, chained(place, planeOf(extrusionOf(groups))));
+  return polylineThrough(points, closed, planeIn(place, groups));
 }
 
 /** POLYLINE. Flags (DXF reference): 1 closed, 8 in space, 16 mesh, 64 polyface; VERTEX flag 16: point of a spline frame. */
@@ -56,11 +56,7 @@ export function polylineShape(entity: ParsedEntity, place: Transform): PieceShap
   });
   const whole = points.filter((point) => point !== undefined);
   if (whole.length === 0 || whole.length < points.length) return { reason: incomplete };
-  return polylineThrough(
-    whole,
-    closed,
-    inSpace ? place : chained(place, planeOf(extrusionOf(entity.groups))),
-  );
+  return polylineThrough(whole, closed, inSpace ? place : planeIn(place, entity.groups));
 }
 
 /** Corners in the order 1, 2, 4, 3 (DXF reference, SOLID); of a triangle the last two are one. */
@@ -68,5 +64,5 @@ export function fourCornerShape(groups: Groups, place: Transform): PieceShape {
   const [a, b, c, d] = [10, 11, 12, 13].map((code) => pointOf(groups, code));
   if (!a || !b || !c) return { reason: incomplete };
   const corners = [a, b, ...(d ? [d] : []), c].map((corner) => ({ ...corner, bulge: 0 }));
-  return polylineThrough(corners, true, chained(place, planeOf(extrusionOf(groups))));
+  return polylineThrough(corners, true, planeIn(place, groups));
 }

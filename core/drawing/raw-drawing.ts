@@ -1,4 +1,4 @@
-import type { Box, Point } from '../geometry/contour';
+import type { Box, Chain, Point } from '../geometry/contour';
 import type { DrawingUnit } from '../units';
 import type { Unused } from './drawing';
 
@@ -64,14 +64,12 @@ export interface Piece {
   readonly parts: readonly Part[];
 }
 
-export type Part = SegmentPart | EllipsePart | SplinePart;
+export type Part = ChainPart | EllipsePart | SplinePart;
 
-/** A line (bulge 0) or an arc of at most a half turn. */
-export interface SegmentPart {
-  readonly type: 'segment';
-  readonly from: Point;
-  readonly to: Point;
-  readonly bulge: number;
+/** Lines and arcs of at most a half turn, joined end to end. */
+export interface ChainPart {
+  readonly type: 'chain';
+  readonly chain: Chain;
 }
 
 /** centre + u cos t + v sin t, from `from` to `to` (radians, rising); u and v are conjugate half-diameters. */

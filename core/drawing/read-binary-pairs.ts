@@ -1,5 +1,5 @@
 import { done, failed, type Result } from '../problem';
-import type { MissingEnd, Pairs } from './pairs';
+import { textBlocks, type MissingEnd, type Pairs } from './pairs';
 
 /** How every binary DXF begins (DXF reference, "Binary DXF Files"): these words, CR, LF, SUB, NUL. */
 export const binaryMark = 'AutoCAD Binary DXF\r\n\u001a\u0000';
@@ -142,6 +142,7 @@ class BinaryReader {
       count: this.codes.length,
       codes: Int32Array.from(this.codes),
       bytes: this.out,
+      text: textBlocks(this.out),
       starts: Int32Array.from(this.starts),
       ends: Int32Array.from(this.ends),
       places: Int32Array.from(this.places),

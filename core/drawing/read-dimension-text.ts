@@ -18,7 +18,7 @@ export function readDimensionText(text: string): DimensionText {
   const rest = text.replace(/^\s*\(?\s*\d+\s*[x×]\s*/i, '').trim();
   const deviation = deviationIn(rest);
   const plain = rest.replace(/[±].*$/, '').replace(/\s*[+-]\s*[\d.,]+.*$/, '');
-  const found = /^\(?\s*([⌀ØøRr]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?![\d/'])/.exec(plain);
+  const found = /^\(?\s*([⌀ØøRr]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?![\d/']|\.\d)/.exec(plain);
   const isOther = /\d\s*\/\s*\d|['′]|\d\s*[°˚]/.test(plain);
   if (!found || isOther || rest.includes('<>')) return { number: null, lastPlace: 0, sign: '', deviation };
   const digits = (found[2] ?? '').replace(',', '.');

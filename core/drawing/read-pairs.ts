@@ -1,5 +1,5 @@
 import { done, failed, type Result } from '../problem';
-import { isBlank, latin1, type MissingEnd, type Pairs } from './pairs';
+import { isBlank, latin1, textBlocks, type MissingEnd, type Pairs } from './pairs';
 import type { Damage } from './raw-drawing';
 
 /**
@@ -8,122 +8,152 @@ import type { Damage } from './raw-drawing';
  * noted) and text after EOF (ignored). A code line that is no number is refused with its line.
  */
 export function readPairs(bytes: Uint8Array): Result<Pairs> {
-  const lines = lineStarts(bytes);
-  // Blank lines at the very end are no lines.
-  let lineCount = lines.count;
-  while (lineCount > 0 && isBlankLine(bytes, lines, lineCount - 1)) lineCount--;
-  const room = (lineCount >> 1) + 1;
-  const columns: Columns = {
-    count: 0,
-    codes: new Int32Array(room),
-    starts: new Int32Array(room),
-    ends: new Int32Array(room),
-    places: new Int32Array(room),
-  };
-  const blanks: Blanks = { count: 0, first: 0 };
-  const all = (missingEnd: MissingEnd | null) => done(pairsOf(bytes, columns, blanks, missingEnd));
-  for (let i = 0; i < lineCount; i += 2) {
-    while (i < lineCount && isBlankLine(bytes, lines, i)) {
-      if (blanks.count++ === 0) blanks.first = i + 1;
-      i++;
+  const columns = new Columns(bytes.length);
+  const lines = new LineReader(bytes);
+  let blanks = 0;
+  let firstBlank = 0;
+  const all = (missingEnd: MissingEnd | null) =>
+    done(columns.pairs(bytes, blankDamage(blanks, firstBlank), missingEnd));
+  while (lines.next()) {
+    if (lines.isBlank()) {
+      if (blanks++ === 0) firstBlank = lines.number;
+      continue;
     }
-    const code = codeOf(bytes, lines, i);
-    if (Number.isNaN(code)) return notACode(columns.count, i + 1, lineText(bytes, lines, i));
+    const { number } = lines;
+    const code = lines.code();
+    if (Number.isNaN(code)) return notACode(columns.count, number, lines.text());
     // A file may end on an empty value only where more was to come.
-    if (i + 1 >= lineCount) return all({ place: i + 1, torn: true });
+    if (!lines.next()) return all({ place: number, torn: true });
     if (code === 999) continue;
-    if (code === 0 && lineText(bytes, lines, i + 1) === 'EOF') return all(null);
-    const at = columns.count++;
-    columns.codes[at] = code;
-    columns.starts[at] = lines.starts[i + 1] as number;
-    columns.ends[at] = lines.ends[i + 1] as number;
-    columns.places[at] = i + 2;
+    if (code === 0 && lines.isWord('EOF')) return all(null);
+    columns.add(code, lines.start, lines.end, lines.number);
   }
-  const last = columns.count - 1;
-  const endsSection =
-    columns.codes[last] === 0 && lineText(bytes, lines, (columns.places[last] as number) - 1) === 'ENDSEC';
-  const endsWhole = isLineEnd(bytes[bytes.length - 1]);
-  return all({ place: lineCount, torn: !endsWhole && !endsSection });
+  const endsSection = columns.lastCode() === 0 && lines.isWord('ENDSEC');
+  const lastByte = bytes[bytes.length - 1];
+  const endsWhole = lastByte === 10 || lastByte === 13;
+  return all({ place: lines.number, torn: !endsWhole && !endsSection });
 }
 
-interface Columns {
-  count: number;
-  readonly codes: Int32Array;
-  readonly starts: Int32Array;
-  readonly ends: Int32Array;
-  readonly places: Int32Array;
-}
+/** Goes through a text line by line; a line ends with LF, with any number of CR and an LF, or with a CR alone. */
+class LineReader {
+  start = 0;
+  end = 0;
+  number = 0;
+  private readonly bytes: Uint8Array;
+  private at = 0;
+  /** Behind the last byte that is not blank: blank lines at the very end are no lines. */
+  private readonly last: number;
 
-interface Blanks {
-  count: number;
-  first: number;
-}
+  constructor(bytes: Uint8Array) {
+    this.bytes = bytes;
+    let last = bytes.length;
+    while (last > 0 && isBlank(bytes[last - 1] as number)) last--;
+    this.last = last;
+  }
 
-interface Lines {
-  readonly count: number;
-  readonly starts: Int32Array;
-  readonly ends: Int32Array;
-}
-
-const isLineEnd = (byte: number | undefined): boolean => byte === 10 || byte === 13;
-
-/** A line ends with LF, with any number of CR and an LF, or with a CR alone. */
-function lineStarts(bytes: Uint8Array): Lines {
-  let most = 1;
-  for (const byte of bytes) if (byte === 10 || byte === 13) most++;
-  const starts = new Int32Array(most);
-  const ends = new Int32Array(most);
-  let count = 0;
-  starts[0] = 0;
-  for (let i = 0; i < bytes.length; i++) {
-    const byte = bytes[i];
-    if (byte !== 10 && byte !== 13) continue;
-    ends[count++] = i;
-    if (byte === 13) {
-      let after = i + 1;
+  next(): boolean {
+    const { bytes } = this;
+    if (this.at >= this.last) return false;
+    this.start = this.at;
+    this.number++;
+    let at = this.at;
+    while (at < bytes.length && bytes[at] !== 10 && bytes[at] !== 13) at++;
+    this.end = at;
+    if (bytes[at] === 13) {
+      let after = at + 1;
       while (bytes[after] === 13) after++;
-      if (bytes[after] === 10) i = after;
+      if (bytes[after] === 10) at = after;
     }
-    starts[count] = i + 1;
+    this.at = at + 1;
+    return true;
   }
-  ends[count++] = bytes.length;
-  return { count, starts, ends };
+
+  isBlank(): boolean {
+    for (let at = this.start; at < this.end; at++) if (!isBlank(this.bytes[at] as number)) return false;
+    return true;
+  }
+
+  isWord(word: string): boolean {
+    // A short look at the length first: most lines are something else.
+    return this.end - this.start >= word.length && this.end - this.start < 64 && this.text() === word;
+  }
+
+  text(): string {
+    return latin1(this.bytes, this.start, this.end).trim();
+  }
+
+  /** A whole number of at most five digits with a sign; NaN for all else. */
+  code(): number {
+    const { bytes } = this;
+    let at = this.start;
+    let { end } = this;
+    while (at < end && isBlank(bytes[at] as number)) at++;
+    while (end > at && isBlank(bytes[end - 1] as number)) end--;
+    const isNegative = bytes[at] === 45;
+    if (isNegative || bytes[at] === 43) at++;
+    if (at >= end || end - at > 5) return Number.NaN;
+    let code = 0;
+    for (; at < end; at++) {
+      const digit = (bytes[at] as number) - 48;
+      if (digit < 0 || digit > 9) return Number.NaN;
+      code = code * 10 + digit;
+    }
+    return isNegative ? -code : code;
+  }
 }
 
-function isBlankLine(bytes: Uint8Array, lines: Lines, i: number): boolean {
-  for (let at = lines.starts[i] as number; at < (lines.ends[i] as number); at++)
-    if (!isBlank(bytes[at] as number)) return false;
-  return true;
+/** The columns of the pairs as they grow; lives for one file. */
+class Columns {
+  count = 0;
+  private codes: Int32Array;
+  private starts: Int32Array;
+  private ends: Int32Array;
+  private places: Int32Array;
+
+  constructor(bytes: number) {
+    // A pair takes ten bytes or more as a rule.
+    const room = (bytes / 10 + 16) | 0;
+    this.codes = new Int32Array(room);
+    this.starts = new Int32Array(room);
+    this.ends = new Int32Array(room);
+    this.places = new Int32Array(room);
+  }
+
+  add(code: number, start: number, end: number, place: number): void {
+    const at = this.count++;
+    if (at === this.codes.length) {
+      this.codes = larger(this.codes);
+      this.starts = larger(this.starts);
+      this.ends = larger(this.ends);
+      this.places = larger(this.places);
+    }
+    this.codes[at] = code;
+    this.starts[at] = start;
+    this.ends[at] = end;
+    this.places[at] = place;
+  }
+
+  lastCode(): number | undefined {
+    return this.count > 0 ? this.codes[this.count - 1] : undefined;
+  }
+
+  pairs(bytes: Uint8Array, damage: readonly Damage[], missingEnd: MissingEnd | null): Pairs {
+    const { count, codes, starts, ends, places } = this;
+    const text = textBlocks(bytes);
+    return { count, codes, starts, ends, places, bytes, text, placeWord: 'line', damage, missingEnd };
+  }
 }
 
-const lineText = (bytes: Uint8Array, { starts, ends }: Lines, i: number): string =>
-  latin1(bytes, starts[i] as number, ends[i] as number).trim();
-
-/** A whole number of at most five digits with a sign; NaN for all else. */
-function codeOf(bytes: Uint8Array, { starts, ends }: Lines, i: number): number {
-  let at = starts[i] as number;
-  let end = ends[i] as number;
-  while (at < end && isBlank(bytes[at] as number)) at++;
-  while (end > at && isBlank(bytes[end - 1] as number)) end--;
-  const isNegative = bytes[at] === 45;
-  if (isNegative || bytes[at] === 43) at++;
-  if (at >= end || end - at > 5) return Number.NaN;
-  let code = 0;
-  for (; at < end; at++) {
-    const digit = (bytes[at] as number) - 48;
-    if (digit < 0 || digit > 9) return Number.NaN;
-    code = code * 10 + digit;
-  }
-  return isNegative ? -code : code;
+function larger(column: Int32Array): Int32Array {
+  const copy = new Int32Array(2 * column.length);
+  copy.set(column);
+  return copy;
 }
 
-function pairsOf(bytes: Uint8Array, columns: Columns, blanks: Blanks, missingEnd: MissingEnd | null): Pairs {
-  const damage: Damage[] = [];
-  if (blanks.count > 0) {
-    const say = `${blanks.count} blank ${blanks.count === 1 ? 'line' : 'lines'} between the groups of the file, the first on line ${blanks.first}, skipped.`;
-    damage.push({ weight: 'note', say });
-  }
-  return { ...columns, bytes, placeWord: 'line', damage, missingEnd };
+function blankDamage(blanks: number, first: number): readonly Damage[] {
+  if (blanks === 0) return [];
+  const say = `${blanks} blank ${blanks === 1 ? 'line' : 'lines'} between the groups of the file, the first on line ${first}, skipped.`;
+  return [{ weight: 'note', say }];
 }
 
 function notACode(pairsBefore: number, line: number, found: string) {

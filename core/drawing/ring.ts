@@ -1,14 +1,16 @@
-import type { Chain, Contour, Point, Vertex } from '../geometry/contour';
-import { contourArea, reversedChain, reversedContour, segmentLength } from '../geometry/contour-measures';
+import type { Box, Chain, Contour, Point, Vertex } from '../geometry/contour';
+import { contourArea, reversedContour, segmentLength } from '../geometry/contour-measures';
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
-import { comparePoints } from './canonical-strands';
+import { comparePoints } from './compare-points';
 import type { DirectedStrand } from './chain-strands';
+import { ringBox } from './chain-box';
 import type { Strand } from './strand';
 
 /** A closed run of strands as a contour, counter-clockwise, beginning at its leftmost (then lowest) vertex. */
 export interface Ring {
   readonly contour: Contour;
+  readonly box: Box;
   /** Enclosed area, mm²; positive. */
   readonly area: number;
   readonly length: number;
@@ -19,6 +21,8 @@ export interface Ring {
   /** Steps too small to be meant, taken out: both their ends moved to the middle between them. */
   readonly steps: readonly Gap[];
   readonly fitError: number;
+  /** Whether a spline or ellipse is in it. */
+  readonly isFitted: boolean;
 }
 
 /** Two ends that were brought together: both moved to the middle between them. */
@@ -29,53 +33,104 @@ export interface Gap {
 
 /** Joins directed strands head to tail, the last to the first. Tiny steps are taken out unless they are to be kept. */
 export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): Ring {
-  const chains = directed.map(({ strand, forward }) =>
-    forward ? strand.chain : reversedChain(strand.chain),
-  );
-  const gaps: Gap[] = [];
-  const corners: Corner[] = [];
-  chains.forEach((chain, i) => {
-    const before = (i + chains.length - 1) % chains.length;
-    const { strand } = directed[i] as DirectedStrand;
-    const end = (chains[before] as Chain)[(chains[before] as Chain).length - 1] as Vertex;
-    const start = chain[0] as Vertex;
-    const size = Math.hypot(start.x - end.x, start.y - end.y);
-    const at = size === 0 ? start : { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
-    if (size > tolerance.samePoint) gaps.push({ at: { x: at.x, y: at.y }, size });
-    const source = strand.cutFrom;
-    const isCut = source !== null && source === directed[before]?.strand.cutFrom;
-    corners.push({ vertex: { x: at.x, y: at.y, bulge: start.bulge }, isFitted: strand.isFitted, isCut });
-    for (let k = 1; k + 1 < chain.length; k++)
-      corners.push({ vertex: chain[k] as Vertex, isFitted: strand.isFitted, isCut: false });
-  });
-  const { vertices, steps } = keepSteps
-    ? { vertices: corners.map(({ vertex }) => vertex), steps: [] }
-    : withoutSteps(corners);
-  const contour = normalContour(rejoined(vertices, corners));
+  const { joined, gaps, shortest } = joinedVertices(directed);
   const strands = directed.map(({ strand }) => strand);
-  return {
-    contour,
-    area: contourArea(contour),
-    length: strands.reduce((sum, { length }) => sum + length, 0),
-    strands,
-    layer: mainLayer(strands),
-    gaps,
-    steps,
-    fitError: strands.reduce((most, { fitError }) => Math.max(most, fitError), 0),
+  let [length, fitError] = [0, 0];
+  let isFitted = false;
+  let isCut = false;
+  for (const strand of strands) {
+    length += strand.length;
+    if (strand.fitError > fitError) fitError = strand.fitError;
+    if (strand.isFitted) isFitted = true;
+    if (strand.cutFrom !== null) isCut = true;
+  }
+  const isPlain = !isCut && (keepSteps || shortest > tolerance.tinyStep);
+  const { vertices, steps } = isPlain
+    ? { vertices: joined, steps: none }
+    : cleaned(joined, directed, keepSteps);
+  const whole = shortest > tolerance.samePoint ? vertices : withoutPoints(vertices);
+  return { ...shapeOf(whole), length, strands, layer: mainLayer(strands), gaps, steps, fitError, isFitted };
+}
+
+const none: readonly Gap[] = [];
+
+/** Head to tail; where the ends are apart, both at the middle between them, and the gap in the list. */
+function joinedVertices(directed: readonly DirectedStrand[]): {
+  readonly joined: readonly Vertex[];
+  readonly gaps: readonly Gap[];
+  /** The shortest chord, or what its longer side is: enough to tell whether any is tiny. */
+  readonly shortest: number;
+} {
+  const joined: Vertex[] = [];
+  let gaps: Gap[] | null = null;
+  let shortest = Infinity;
+  let last: Vertex | null = null;
+  const push = (vertex: Vertex): void => {
+    if (last)
+      shortest = Math.min(shortest, Math.max(Math.abs(vertex.x - last.x), Math.abs(vertex.y - last.y)));
+    last = vertex;
+    joined.push(vertex);
   };
+  let end = endOf(directed[directed.length - 1] as DirectedStrand);
+  for (const run of directed) {
+    const { chain } = run.strand;
+    const start = vertexAt(chain, 0, run.forward);
+    const size = Math.hypot(start.x - end.x, start.y - end.y);
+    if (size === 0) push(start);
+    else {
+      const at = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
+      if (size > tolerance.samePoint) (gaps ??= []).push({ at, size });
+      push({ x: at.x, y: at.y, bulge: start.bulge });
+    }
+    for (let k = 1; k + 1 < chain.length; k++) push(vertexAt(chain, k, run.forward));
+    end = endOf(run);
+  }
+  const [first, final] = [joined[0] as Vertex, joined[joined.length - 1] as Vertex];
+  shortest = Math.min(shortest, Math.max(Math.abs(final.x - first.x), Math.abs(final.y - first.y)));
+  return { joined, gaps: gaps ?? none, shortest };
+}
+
+/** Vertex k of a chain run forward or backward; the same object where nothing about it changes. */
+function vertexAt(chain: Chain, k: number, forward: boolean): Vertex {
+  if (forward) return chain[k] as Vertex;
+  const vertex = chain[chain.length - 1 - k] as Vertex;
+  const bulge = -(chain[chain.length - 2 - k] as Vertex).bulge;
+  return bulge === 0 && vertex.bulge === 0
+    ? vertex
+    : { x: vertex.x, y: vertex.y, bulge: bulge === 0 ? 0 : bulge };
+}
+
+const endOf = ({ strand, forward }: DirectedStrand): Vertex =>
+  strand.chain[forward ? strand.chain.length - 1 : 0] as Vertex;
+
+/** Without tiny steps (unless they are kept) and without the places where one strand was cut and goes on. */
+function cleaned(
+  vertices: readonly Vertex[],
+  directed: readonly DirectedStrand[],
+  keepSteps: boolean,
+): { readonly vertices: readonly Vertex[]; readonly steps: readonly Gap[] } {
+  const corners: Corner[] = [];
+  directed.forEach(({ strand }, i) => {
+    const before = directed[(i + directed.length - 1) % directed.length]?.strand.cutFrom ?? null;
+    for (let k = 0; k + 1 < strand.chain.length; k++) {
+      const isCut = k === 0 && (strand.cutFrom !== null || before !== null);
+      corners.push({ vertex: vertices[corners.length] as Vertex, isFitted: strand.isFitted, isCut });
+    }
+  });
+  const kept = keepSteps ? { vertices, steps: none } : withoutSteps(corners);
+  return { vertices: rejoined(kept.vertices, corners), steps: kept.steps };
 }
 
 /** The same ring along another contour: a part of it. */
 export function ringAlong(ring: Ring, vertices: readonly Vertex[], length: number): Ring {
-  const contour = normalContour(vertices);
-  return { ...ring, contour, area: contourArea(contour), length };
+  return { ...ring, ...shapeOf(withoutPoints(vertices)), length };
 }
 
 interface Corner {
   readonly vertex: Vertex;
   /** Whether the segment that leaves it belongs to a curve that became arcs: however short, it is meant. */
   readonly isFitted: boolean;
-  /** Whether one strand was cut here and goes on: no corner at all. */
+  /** Whether a strand was cut here: no corner where the edge runs straight on. */
   readonly isCut: boolean;
 }
 
@@ -108,7 +163,7 @@ function withoutSteps(corners: readonly Corner[]): { vertices: readonly Vertex[]
   return { vertices, steps };
 }
 
-/** Without the places where one strand was cut and goes on. */
+/** Without the places where a strand was cut and the edge runs straight on. */
 function rejoined(vertices: readonly Vertex[], corners: readonly Corner[]): readonly Vertex[] {
   const cuts = new Set(corners.filter(({ isCut }) => isCut).map(({ vertex }) => vertex));
   if (cuts.size === 0) return vertices;
@@ -125,22 +180,29 @@ function rejoined(vertices: readonly Vertex[], corners: readonly Corner[]): read
 
 /** The longest part's layer; of equals the first by name. */
 function mainLayer(strands: readonly Strand[]): string {
+  const first = strands[0]?.layer ?? '0';
+  if (strands.every(({ layer }) => layer === first)) return first;
   const lengths = new Map<string, number>();
   for (const { layer, length } of strands) lengths.set(layer, (lengths.get(layer) ?? 0) + length);
   const sorted = [...lengths].sort(([a, p], [b, q]) => q - p || (a < b ? -1 : 1));
   return sorted[0]?.[0] ?? '0';
 }
 
-/** Counter-clockwise, without segments that closing a gap left without length, from the leftmost vertex on. */
-function normalContour(vertices: readonly Vertex[]): Contour {
-  const whole = vertices.filter((from, i) => {
-    const to = vertices[(i + 1) % vertices.length] as Vertex;
+/** Without segments that closing a gap left without length. */
+const withoutPoints = (vertices: readonly Vertex[]): readonly Vertex[] =>
+  vertices.filter((from, i) => {
+    const to = vertices[i + 1 === vertices.length ? 0 : i + 1] as Vertex;
     return segmentLength(from, to) > tolerance.samePoint;
   });
-  const contour = contourArea(whole) < 0 ? reversedContour(whole) : whole;
+
+/** The contour of vertices: counter-clockwise, from the leftmost (then lowest) vertex on. */
+function shapeOf(vertices: readonly Vertex[]): Pick<Ring, 'contour' | 'area' | 'box'> {
+  const area = contourArea(vertices);
+  const turned = area < 0 ? reversedContour(vertices) : vertices;
   let first = 0;
-  contour.forEach((vertex, i) => {
-    if (comparePoints(vertex, contour[first]) < 0) first = i;
+  turned.forEach((vertex, i) => {
+    if (comparePoints(vertex, turned[first]) < 0) first = i;
   });
-  return [...contour.slice(first), ...contour.slice(0, first)];
+  const contour = first === 0 ? turned : [...turned.slice(first), ...turned.slice(0, first)];
+  return { contour, area: Math.abs(area), box: ringBox(contour) };
 }

@@ -1,4 +1,5 @@
-import type { Part } from './raw-drawing';
+import type { Point, Vertex } from '../geometry/contour';
+import type { ChainPart, EllipsePart, Part, SplinePart } from './raw-drawing';
 import type { Vector } from './transform';
 
 /** The curves of an entity in the drawing's plane, or why there are none. */
@@ -16,10 +17,45 @@ export interface ShapeRun {
   readonly parts: readonly Part[];
 }
 
-export const oneRun = (closed: boolean, parts: readonly Part[]): FoundShape => ({
-  runs: [{ closed, parts }],
+/** A line (bulge 0) or an arc of at most a half turn. */
+export interface SegmentPart {
+  readonly type: 'segment';
+  readonly from: Point;
+  readonly to: Point;
+  readonly bulge: number;
+}
+
+/** What an entity is put together from before its lines and arcs are joined to chains. */
+export type Curve = SegmentPart | EllipsePart | SplinePart | ChainPart;
+
+export const oneRun = (closed: boolean, curves: readonly Curve[]): FoundShape => ({
+  runs: [{ closed, parts: joinedParts(curves) }],
   remark: null,
 });
+
+/** Segments that follow each other as one chain: half the memory of a drawing of lines. */
+export function joinedParts(curves: readonly Curve[]): readonly Part[] {
+  const parts: Part[] = [];
+  let chain: Vertex[] = [];
+  let end: Point | null = null;
+  for (const curve of curves) {
+    if (curve.type !== 'segment') {
+      parts.push(curve);
+      end = null;
+      continue;
+    }
+    const { from, to, bulge } = curve;
+    if (end && end.x === from.x && end.y === from.y)
+      chain[chain.length - 1] = { x: from.x, y: from.y, bulge };
+    else {
+      chain = [{ x: from.x, y: from.y, bulge }];
+      parts.push({ type: 'chain', chain });
+    }
+    chain.push({ x: to.x, y: to.y, bulge: 0 });
+    end = to;
+  }
+  return parts;
+}
 
 export const incomplete = 'incomplete: a coordinate or radius is missing';
 export const tilted = 'tilted out of the drawing plane';

@@ -1,6 +1,5 @@
 import Flatbush from 'flatbush';
 import type { Box, Point } from '../geometry/contour';
-import { contourArea, contourBox } from '../geometry/contour-measures';
 import { indexOf } from '../geometry/segment-index';
 import { tableOfRegion } from '../geometry/segment-table';
 import { windingAt } from '../geometry/winding';
@@ -22,9 +21,10 @@ export function sheetRings(
     nested.filter(({ ring }) => !isSheetLayer(ring.layer)).map(({ parent }) => parent),
   );
   for (const { ring } of nested) {
+    if (isConstructionLayer(ring.layer)) found.set(ring, 'on a layer for construction');
     // An outline with holes on other layers is an outline, whatever its layer is called.
     const isOutline = holdsOthers.has(ring) && !isUprightRectangle(ring);
-    if (isSheetLayer(ring.layer) && !isOutline) found.set(ring, 'on a layer for construction or the sheet');
+    if (frameLayer.test(ring.layer) && !isOutline) found.set(ring, 'on a layer for the sheet');
   }
   const cells = cellsOf(nested, texts);
   for (const { ring, parent } of nested) {
@@ -39,13 +39,17 @@ export function sheetRings(
 }
 
 const isFrameOf = (frame: Ring, cell: Ring): boolean =>
-  isUprightRectangle(frame) && leansOn(contourBox(cell.contour), contourBox(frame.contour));
+  isUprightRectangle(frame) && leansOn(cell.box, frame.box);
 
-/** Layer names that drawing offices give to construction lines and the sheet (common practice; DEFPOINTS is never plotted). */
-export const isSheetLayer = (layer: string): boolean =>
-  /^(defpoints|title.*|.*title[ _-]?block.*|(sheet|drawing)?[ _-]?(border|frame)s?|sheet|schriftfeld.*|(zeichnungs)?rahmen|construction.*|constr|konstruktion|hilfslinien?|aux(iliary)?)$/i.test(
-    layer,
-  );
+/** Layers that hold no edge of a part: open lines on them are not looked at. */
+export const isSheetLayer = (layer: string): boolean => isConstructionLayer(layer) || frameLayer.test(layer);
+
+/** DEFPOINTS is never plotted; the other names are those that drawing offices use (common practice). */
+const isConstructionLayer = (layer: string): boolean =>
+  /^(defpoints|construction.*|constr|konstruktion|hilfslinien?|aux(iliary)?)$/i.test(layer);
+
+const frameLayer =
+  /^(title.*|.*title[ _-]?block.*|(sheet|drawing)?[ _-]?(border|frame)s?|sheet|schriftfeld.*|(zeichnungs)?rahmen)$/i;
 
 function cellsOf(nested: readonly NestedRing[], texts: readonly Point[]): ReadonlySet<Ring> {
   const cells = new Set<Ring>();
@@ -54,24 +58,31 @@ function cellsOf(nested: readonly NestedRing[], texts: readonly Point[]): Readon
   const children = new Map<Ring, Ring[]>();
   for (const { ring, parent } of nested)
     if (parent) children.set(parent, [...(children.get(parent) ?? []), ring]);
+  // A lone rectangle with a word in it may be a part with its name on it: a title block has cells side by side.
+  const leaves = nested
+    .map(({ ring }) => ring)
+    .filter((ring) => isUprightRectangle(ring) && !children.has(ring));
+  const worthy = leaves.filter((ring) => worded.has(ring)).slice(0, mostCells);
+  for (const ring of worthy)
+    if (worthy.some((other) => other !== ring && isBeside(ring, other))) cells.add(ring);
+  const first = [...cells];
+  for (const ring of leaves) if (first.some((cell) => isBeside(ring, cell))) cells.add(ring);
   // From the inside out: parents stand before what lies in them.
   for (let i = nested.length - 1; i >= 0; i--) {
     const { ring } = nested[i] as NestedRing;
-    const inside = children.get(ring) ?? [];
-    const isCell = isUprightRectangle(ring) && inside.every((child) => cells.has(child));
-    if (isCell && (worded.has(ring) || inside.length > 0)) cells.add(ring);
+    const inside = children.get(ring);
+    if (inside?.every((child) => cells.has(child)) && isUprightRectangle(ring)) cells.add(ring);
   }
-  // A lone rectangle with a word in it may be a part with its name on it: a title block has several cells.
-  return new Set(
-    [...cells].filter(
-      (cell) => children.has(cell) || [...cells].some((other) => other !== cell && isBeside(cell, other)),
-    ),
-  );
+  return cells;
 }
 
+/** No title block has more; beyond these it is a table. */
+const mostCells = 300;
+
+/** They touch, or are no farther apart than a line is wide on paper. */
 function isBeside(a: Ring, b: Ring): boolean {
-  const [p, q] = [contourBox(a.contour), contourBox(b.contour)];
-  const near = Math.max(p.maxX - p.minX, p.maxY - p.minY) / 100;
+  const [p, q] = [a.box, b.box];
+  const near = Math.max(p.maxX - p.minX, p.maxY - p.minY) / 1000;
   return p.minX - near < q.maxX && q.minX - near < p.maxX && p.minY - near < q.maxY && q.minY - near < p.maxY;
 }
 
@@ -79,7 +90,7 @@ function isBeside(a: Ring, b: Ring): boolean {
 function ringsWithWords(nested: readonly NestedRing[], texts: readonly Point[]): ReadonlySet<Ring> {
   const index = new Flatbush(nested.length);
   for (const { ring } of nested) {
-    const { minX, minY, maxX, maxY } = contourBox(ring.contour);
+    const { minX, minY, maxX, maxY } = ring.box;
     index.add(minX, minY, maxX, maxY);
   }
   index.finish();
@@ -102,11 +113,11 @@ function ringsWithWords(nested: readonly NestedRing[], texts: readonly Point[]):
 const mostTexts = 5000;
 
 /** Upright, of lines only, as large as its box to a millionth. */
-function isUprightRectangle({ contour }: Ring): boolean {
+function isUprightRectangle({ contour, box, area }: Ring): boolean {
   if (contour.some(({ bulge }) => bulge !== 0)) return false;
-  const { minX, minY, maxX, maxY } = contourBox(contour);
+  const { minX, minY, maxX, maxY } = box;
   const whole = (maxX - minX) * (maxY - minY);
-  return whole - contourArea(contour) < whole * 2 ** -20;
+  return whole - area < whole * 2 ** -20;
 }
 
 /** Within a hundredth of its size from one of the sides of the frame. */

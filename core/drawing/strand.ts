@@ -4,8 +4,10 @@ import { fitArcs } from '../geometry/fit-arcs';
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
 import { ellipseCurve } from './ellipse-curve';
-import type { Part, Piece, SegmentPart } from './raw-drawing';
+import { chainBox } from './chain-box';
+import type { ChainPart, Part, Piece } from './raw-drawing';
 import { splineCurves } from './spline-curves';
+import { withoutDuplicates, type Distinct } from './without-duplicates';
 
 /** One entity as a run of lines and arcs, mm. A closed one ends on its first point. */
 export interface Strand {
@@ -29,44 +31,86 @@ export interface Strand {
  * the curve-fit tolerance. Segments without length are left out; an empty chain where nothing is left.
  */
 export function strandOfPiece(piece: Piece, factor: number): Strand {
-  const vertices: Vertex[] = [];
-  const zeroLength: Point[] = [];
-  let fitError = 0;
-  let isFitted = false;
-  let length = 0;
-  let end: Point | null = null;
-  const add = (from: Vertex, to: Point): void => {
-    // The next segment starts where the last one with a length ended.
-    const start: Vertex = end ? { x: end.x, y: end.y, bulge: from.bulge } : from;
-    const size = segmentLength(start, to as Vertex);
-    if (size <= tolerance.zeroLength) {
-      zeroLength.push({ x: start.x, y: start.y });
-      return;
-    }
-    vertices.push(start);
-    length += size;
-    end = to;
+  const { layer, kind, closed, parts } = piece;
+  const [only] = parts;
+  const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedChain(parts, factor);
+  const { chain, fitError } = fitted ?? {
+    chain: scaledChain((only as ChainPart).chain, factor),
+    fitError: 0,
   };
-  for (const part of piece.parts) {
-    if (part.type === 'segment') {
-      const { from, to, bulge } = scaledSegment(part, factor);
-      add({ x: from.x, y: from.y, bulge }, to);
-      continue;
-    }
-    isFitted = true;
-    const { chain, error } = fittedChain(part, factor);
-    fitError = Math.max(fitError, error);
-    for (let i = 0; i + 1 < chain.length; i++) add(chain[i] as Vertex, chain[i + 1] as Vertex);
-  }
-  const last = end as Point | null;
-  if (last && vertices.length > 0) vertices.push({ x: last.x, y: last.y, bulge: 0 });
-  const { layer, kind, closed } = piece;
-  const chain = closedExactly(vertices, closed);
-  return { layer, kind, closed, chain, length, fitError, isFitted, zeroLength, cutFrom: null };
+  const { kept, length, zeroLength } = withoutZeroLength(chain);
+  return {
+    ...{ layer, kind, closed, chain: closed ? closedExactly(kept) : kept, length, fitError, zeroLength },
+    isFitted: fitted !== null && parts.some(({ type }) => type !== 'chain'),
+    cutFrom: null,
+  };
 }
 
+/** The chain itself where all its segments have a length. */
+function withoutZeroLength(chain: Chain): {
+  readonly kept: Chain;
+  readonly length: number;
+  readonly zeroLength: readonly Point[];
+} {
+  let length = 0;
+  let shortest = Infinity;
+  for (let i = 0; i + 1 < chain.length; i++) {
+    const size = segmentLength(chain[i] as Vertex, chain[i + 1] as Vertex);
+    length += size;
+    if (size < shortest) shortest = size;
+  }
+  if (shortest > tolerance.zeroLength) return { kept: chain, length, zeroLength: none };
+  const kept: Vertex[] = [];
+  const zeroLength: Point[] = [];
+  let end = chain[0] as Vertex;
+  length = 0;
+  for (let i = 0; i + 1 < chain.length; i++) {
+    // The next segment starts where the last one with a length ended.
+    const from = { x: end.x, y: end.y, bulge: (chain[i] as Vertex).bulge };
+    const to = chain[i + 1] as Vertex;
+    const size = segmentLength(from, to);
+    if (size <= tolerance.zeroLength) zeroLength.push({ x: end.x, y: end.y });
+    else {
+      kept.push(from);
+      length += size;
+      end = to;
+    }
+  }
+  if (kept.length > 0) kept.push({ x: end.x, y: end.y, bulge: 0 });
+  return { kept, length, zeroLength };
+}
+
+/** Strands without those drawn twice. */
+export const distinctStrands = (strands: readonly Strand[]): Distinct<Strand> =>
+  withoutDuplicates(strands, {
+    box: ({ chain }) => chainBox(chain),
+    length: ({ length }) => length,
+    chain: ({ chain }) => chain,
+  });
+
+const none: readonly Point[] = [];
+
+/** All parts one behind the other, curves as arcs. */
 function fittedChain(
-  part: Exclude<Part, SegmentPart>,
+  parts: readonly Part[],
+  factor: number,
+): { readonly chain: Chain; readonly fitError: number } {
+  const joined: Vertex[] = [];
+  let fitError = 0;
+  for (const part of parts) {
+    const { chain, error } =
+      part.type === 'chain'
+        ? { chain: scaledChain(part.chain, factor), error: 0 }
+        : fittedCurve(part, factor);
+    fitError = Math.max(fitError, error);
+    joined.pop();
+    for (const vertex of chain) joined.push(vertex);
+  }
+  return { chain: joined, fitError };
+}
+
+function fittedCurve(
+  part: Exclude<Part, ChainPart>,
   factor: number,
 ): { readonly chain: Chain; readonly error: number } {
   const curves =
@@ -79,16 +123,16 @@ function fittedChain(
     const fit = fitArcs(curve, tolerance.curveFit);
     error = Math.max(error, fit.largestError);
     joined.pop();
-    joined.push(...fit.chain);
+    for (const vertex of fit.chain) joined.push(vertex);
   }
   const merged = mergeArcs(joined);
   return { chain: merged.chain, error: error + merged.largestShift };
 }
 
-const scaledSegment = (part: SegmentPart, factor: number): SegmentPart =>
-  factor === 1 ? part : { ...part, from: scaled(part.from, factor), to: scaled(part.to, factor) };
-
 const scaled = ({ x, y }: Point, factor: number): Point => ({ x: x * factor, y: y * factor });
+
+const scaledChain = (chain: Chain, factor: number): Chain =>
+  factor === 1 ? chain : chain.map(({ x, y, bulge }) => ({ x: x * factor, y: y * factor, bulge }));
 
 const scaledEllipse = <T extends { centre: Point; u: Point; v: Point }>(part: T, factor: number): T => ({
   ...part,
@@ -103,8 +147,8 @@ const scaledSpline = <T extends { points: readonly Point[] }>(part: T, factor: n
 });
 
 /** A closed strand ends on the very point it begins with, whatever rounding made of it. */
-function closedExactly(vertices: readonly Vertex[], closed: boolean): Chain {
-  const first = vertices[0];
-  if (!closed || !first || vertices.length < 2) return vertices;
-  return [...vertices.slice(0, -1), { x: first.x, y: first.y, bulge: 0 }];
+function closedExactly(chain: Chain): Chain {
+  const [first, last] = [chain[0], chain[chain.length - 1]];
+  if (!first || !last || (first.x === last.x && first.y === last.y)) return chain;
+  return [...chain.slice(0, -1), { x: first.x, y: first.y, bulge: 0 }];
 }

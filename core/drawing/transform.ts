@@ -23,6 +23,7 @@ export const unmoved: Transform = {
 };
 
 export function moved(by: Transform, point: Vector): Vector {
+  if (by === unmoved) return point;
   const way = turned(by, point);
   return vector(way.x + by.origin.x, way.y + by.origin.y, way.z + by.origin.z);
 }

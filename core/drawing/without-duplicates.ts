@@ -1,13 +1,7 @@
-import type { Box, Chain, Vertex } from '../geometry/contour';
-import { segmentBox } from '../geometry/contour-measures';
+import type { Box, Chain } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import { coverOf, type Cover } from './lies-on';
 import { PointGrid } from './point-grid';
-
-export interface Drawn {
-  readonly chain: Chain;
-  readonly length: number;
-}
 
 export interface Distinct<T> {
   readonly kept: readonly T[];
@@ -15,61 +9,56 @@ export interface Distinct<T> {
   readonly dropped: readonly { readonly piece: T; readonly by: T }[];
 }
 
+/** What is compared of a piece; its chain is asked for only where the rest agrees. */
+export interface Drawn<T> {
+  readonly box: (piece: T) => Box;
+  readonly length: (piece: T) => number;
+  readonly chain: (piece: T) => Chain;
+}
+
 /**
  * What is left when pieces drawn twice, in whichever direction and from whichever start, have been taken out; the
  * earlier one stays. A short piece drawn over a part of a long one stays too: the outline may run through its ends.
  */
-export function withoutDuplicates<T extends Drawn>(drawn: readonly T[]): Distinct<T> {
-  if (drawn.length < 2) return { kept: drawn, dropped: [] };
-  const boxes = drawn.map(({ chain }) => chainBox(chain));
-  const x = Float64Array.from(boxes, ({ minX, maxX }) => (minX + maxX) / 2);
-  const y = Float64Array.from(boxes, ({ minY, maxY }) => (minY + maxY) / 2);
+export function withoutDuplicates<T>(pieces: readonly T[], drawn: Drawn<T>): Distinct<T> {
+  if (pieces.length < 2) return { kept: pieces, dropped: [] };
+  const boxes = pieces.map(drawn.box);
+  const x = new Float64Array(boxes.length);
+  const y = new Float64Array(boxes.length);
+  boxes.forEach(({ minX, minY, maxX, maxY }, i) => {
+    x[i] = (minX + maxX) / 2;
+    y[i] = (minY + maxY) / 2;
+  });
   // Boxes that agree have their middles within the same distance.
   const d = tolerance.duplicate;
   const grid = new PointGrid(x, y, d);
   const dropped = new Map<number, number>();
   const covers = new Map<number, Cover>();
   const coverAt = (i: number): Cover => {
-    const known = covers.get(i) ?? coverOf((drawn[i] as T).chain, d);
+    const known = covers.get(i) ?? coverOf(drawn.chain(pieces[i] as T), d);
     covers.set(i, known);
     return known;
   };
-  drawn.forEach((probe, i) => {
-    let by = -1;
-    grid.near(x[i] as number, y[i] as number, (j) => {
-      const other = drawn[j] as T;
-      const alike = Math.abs(other.length - probe.length) <= 2 * d && agree(boxes[j] as Box, boxes[i] as Box);
-      if (alike && (by < 0 || j < by) && coverAt(j)(probe.chain)) by = j;
-      return false;
-    });
-    if (by >= 0) dropped.set(i, by);
-    else grid.add(i);
-  });
-  if (dropped.size === 0) return { kept: drawn, dropped: [] };
-  return {
-    kept: drawn.filter((_, i) => !dropped.has(i)),
-    dropped: [...dropped].map(([i, by]) => ({ piece: drawn[i] as T, by: drawn[by] as T })),
+  let probe = 0;
+  let by = -1;
+  const look = (j: number): boolean => {
+    const alike = agree(boxes[j] as Box, boxes[probe] as Box);
+    if (!alike || (by >= 0 && j > by)) return false;
+    const [a, b] = [pieces[j] as T, pieces[probe] as T];
+    if (Math.abs(drawn.length(a) - drawn.length(b)) <= 2 * d && coverAt(j)(drawn.chain(b))) by = j;
+    return false;
   };
-}
-
-export function chainBox(chain: Chain): Box {
-  const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
-  const add = (x: number, y: number): void => {
-    if (x < box.minX) box.minX = x;
-    if (x > box.maxX) box.maxX = x;
-    if (y < box.minY) box.minY = y;
-    if (y > box.maxY) box.maxY = y;
-  };
-  for (let i = 0; i < chain.length; i++) {
-    const { x, y, bulge } = chain[i] as Vertex;
-    add(x, y);
-    const to = chain[i + 1];
-    if (bulge === 0 || !to) continue;
-    const { minX, minY, maxX, maxY } = segmentBox(chain[i] as Vertex, to);
-    add(minX, minY);
-    add(maxX, maxY);
+  for (; probe < pieces.length; probe++) {
+    by = -1;
+    grid.near(x[probe] as number, y[probe] as number, look);
+    if (by >= 0) dropped.set(probe, by);
+    else grid.add(probe);
   }
-  return box;
+  if (dropped.size === 0) return { kept: pieces, dropped: [] };
+  return {
+    kept: pieces.filter((_, i) => !dropped.has(i)),
+    dropped: [...dropped].map(([i, other]) => ({ piece: pieces[i] as T, by: pieces[other] as T })),
+  };
 }
 
 const agree = (a: Box, b: Box): boolean =>

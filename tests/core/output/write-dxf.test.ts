@@ -14,9 +14,12 @@ function readBack(text: string): RawDrawing {
 
 /** Each segment's ends and bulge, scaled to mm. */
 function segments(piece: Piece, mm: number): number[][] {
-  return piece.parts.map((part) => {
-    if (part.type !== 'segment') throw new Error(`A ${part.type} where lines and arcs were written`);
-    return [part.from.x * mm, part.from.y * mm, part.to.x * mm, part.to.y * mm, part.bulge];
+  return piece.parts.flatMap((part) => {
+    if (part.type !== 'chain') throw new Error(`A ${part.type} where lines and arcs were written`);
+    return part.chain.slice(0, -1).map(({ x, y, bulge }, i) => {
+      const to = part.chain[i + 1] ?? { x: NaN, y: NaN };
+      return [x * mm, y * mm, to.x * mm, to.y * mm, bulge];
+    });
   });
 }
 
