@@ -6,9 +6,11 @@ import { latin1 } from './pairs';
 import type { RawDrawing } from './raw-drawing';
 import { binaryMark, readBinaryPairs } from './read-binary-pairs';
 import { readDxf } from './read-dxf';
+import { readCsv, looksLikeCsv } from './read-csv';
 import { readPairs } from './read-pairs';
+import { readSvg } from './read-svg';
 
-/** Reads a drawing by what its bytes are, whatever its name: DXF (ASCII or binary). */
+/** Reads a drawing by what its bytes are, whatever its name: DXF (ASCII or binary), SVG, or a list of points. */
 export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
   if (bytes.length > limits.bytes) {
     return failed(
@@ -33,9 +35,17 @@ export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
   }
   const problem = notADrawing(bytes);
   if (problem) return { ok: false, problem };
-  const pairs = readPairs(withoutByteOrderMark(bytes));
+  const text = withoutByteOrderMark(bytes);
+  if (looksLikeSvg(text)) return readSvg(text);
+  if (looksLikeCsv(text)) return readCsv(text);
+  const pairs = readPairs(text);
   return pairs.ok ? readDxf(pairs.value) : pairs;
 }
+
+/** XML whose first element that is no heading is an SVG. */
+const looksLikeSvg = (text: Uint8Array): boolean =>
+  /^\s*<(\?xml|!--|!DOCTYPE\s+svg|([\w-]+:)?svg[\s>/])/i.test(latin1(text, 0, Math.min(256, text.length))) &&
+  /<([\w-]+:)?svg[\s>/]/i.test(latin1(text, 0, Math.min(65_536, text.length)));
 
 export { outlineOf } from './outline-of';
 
