@@ -4,16 +4,21 @@ import { segmentLength } from '../geometry/contour-measures';
 import { crossingRoom, crossSegments } from '../geometry/cross-segments';
 import { addSegment, emptyTable, num, segmentBoxes, type SegmentTable } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
+import { limits } from './limits';
 
 /** Two contours that cross or touch, or one that does so with itself (first = second). */
 export interface Crossing {
   readonly first: number;
   readonly second: number;
+  /** At most as many as limits.meetingPlaces. */
   readonly places: readonly Point[];
 }
 
-/** Every pair of contours that meet, and every contour that meets itself away from its own joints. */
-export function crossingContours(contours: readonly Contour[]): readonly Crossing[] {
+/**
+ * Every pair of contours that meet, and every contour that meets itself away from its own joints; null where so much
+ * overlaps that it would take for ever.
+ */
+export function crossingContours(contours: readonly Contour[]): readonly Crossing[] | null {
   const segments = allSegments(contours);
   const { table, ring } = segments;
   if (table.count === 0) return [];
@@ -25,7 +30,9 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
   const found = new Map<string, Point[]>();
   const out = new Float64Array(2 * crossingRoom);
   let i = 0;
+  let looked = 0;
   const meet = (j: number): boolean => {
+    looked++;
     const count = j > i ? crossSegments(table, i, table, j, out) : 0;
     for (let k = 0; k < count; k++) {
       const place = { x: num(out, 2 * k), y: num(out, 2 * k + 1) };
@@ -33,23 +40,24 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
         continue;
       const key = `${ring[i]} ${ring[j]}`;
       const places = found.get(key) ?? [];
+      if (places.length >= limits.meetingPlaces) continue;
       const isNew = places.every(
         (other) => Math.hypot(other.x - place.x, other.y - place.y) > tolerance.samePoint,
       );
-      if (isNew && places.length < mostPlaces) places.push(place);
+      if (isNew) places.push(place);
       found.set(key, places);
     }
     return false;
   };
-  for (; i < table.count; i++) index.search(box(i, 0), box(i, 1), box(i, 2), box(i, 3), meet);
+  for (; i < table.count; i++) {
+    index.search(box(i, 0), box(i, 1), box(i, 2), box(i, 3), meet);
+    if (looked > limits.overlappingBoxes || found.size > limits.meetings) return null;
+  }
   return [...found].map(([key, places]) => {
     const [first = 0, second = 0] = key.split(' ').map(Number);
     return { first, second, places: places.sort((a, b) => a.x - b.x || a.y - b.y) };
   });
 }
-
-/** Of two contours that meet more often than this nobody looks at every place. */
-const mostPlaces = 1000;
 
 interface AllSegments {
   readonly contours: readonly Contour[];

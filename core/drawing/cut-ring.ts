@@ -1,9 +1,8 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { alongSegment, num, pointAlong, squaredDistance } from '../geometry/segment-table';
-import { indexOf, type SegmentIndex } from '../geometry/segment-index';
+import type { SegmentIndex } from '../geometry/segment-index';
 import { tableOfChain } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
-import { openedRing } from './lies-on';
 
 /** A run of a ring between two places it was cut at. */
 export interface RingRun {
@@ -13,9 +12,11 @@ export interface RingRun {
   readonly to: number;
 }
 
-/** A ring cut at places on it, in the order it meets them; a place that it meets twice is cut twice. */
-export function cutRing(contour: Contour, places: readonly Point[]): readonly RingRun[] {
-  const index = indexOf(tableOfChain(openedRing(contour)));
+/**
+ * A ring cut at places on it, in the order it meets them; a place that it meets twice is cut twice. The index is that of
+ * its segments in their order.
+ */
+export function cutRing(contour: Contour, index: SegmentIndex, places: readonly Point[]): readonly RingRun[] {
   const cuts = places.flatMap((place, p) => cutsAt(index, place, p));
   cuts.sort((a, b) => a.segment - b.segment || a.fraction - b.fraction);
   const distinct = cuts.filter((cut, i) => !isSameCut(contour, cut, cuts[i - 1]));

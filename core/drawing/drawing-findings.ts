@@ -125,7 +125,10 @@ export function meetingFindings(
   meetings: readonly Meeting[],
   contours: readonly DrawingContour[],
 ): readonly Finding[] {
-  return meetings.flatMap(({ first, second, places, isTouch }) => {
+  const rest = meetings.slice(mostMeetings);
+  const [next] = rest;
+  const shown = next && rest.length > 1 ? [...meetings.slice(0, mostMeetings)] : meetings;
+  const findings = shown.flatMap(({ first, second, places, isTouch }) => {
     const [a, b] = [contours[first], contours[second]];
     const [at] = places;
     if (!a || !b || !at) return [];
@@ -149,6 +152,26 @@ export function meetingFindings(
         cures: [{ kind: 'other', say: cut }],
       }),
     ];
+  });
+  return next && rest.length > 1 ? [...findings, furtherMeetings(next, rest.length)] : findings;
+}
+
+/** Beyond so many pairs one row speaks for the rest: nobody goes through thousands. */
+const mostMeetings = 50;
+
+function furtherMeetings({ isTouch, places }: Meeting, pairs: number): Finding {
+  const at = places[0] ?? { x: 0, y: 0 };
+  const does = isTouch ? 'touch' : 'cross';
+  return findingOf({
+    code: isTouch ? 'contours-touch' : 'contours-cross',
+    weight: isTouch ? 'decide' : 'stop',
+    title: `More contours ${does}`,
+    message: `${pairs} more pairs of contours ${does}, the first at x ${at.x.toFixed(3)}, y ${at.y.toFixed(3)} mm.`,
+    place: placeAt(at, smallestReach),
+    numbers: [count('Pairs', pairs)],
+    cures: [
+      { kind: 'other', say: 'Choose the layers or colours that hold the outline, or correct the drawing.' },
+    ],
   });
 }
 

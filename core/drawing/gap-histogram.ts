@@ -2,6 +2,7 @@ import { drawingUnits, type DrawingUnit } from '../units';
 import { canonicalStrands } from './canonical-strands';
 import { chooseNothing, choosePieces } from './choose-pieces';
 import type { DrawingChoice } from './drawing';
+import { limits } from './limits';
 import { nearestEnds } from './nearest-ends';
 import type { RawDrawing } from './raw-drawing';
 import { distinctStrands, strandOfPiece } from './strand';
@@ -31,10 +32,11 @@ export function gapHistogram(
   choice: DrawingChoice = chooseNothing,
 ): GapHistogram {
   const factor = drawingUnits[unit].mm;
+  const budget = { arcs: limits.fittedArcs };
   const strands = choosePieces(raw, choice, new UnusedCount())
     .filter(({ closed }) => !closed)
-    .map((piece) => strandOfPiece(piece, factor))
-    .filter(({ chain }) => chain.length > 1);
+    .map((piece) => strandOfPiece(piece, factor, budget))
+    .flatMap((strand) => (strand && strand.chain.length > 1 ? [strand] : []));
   const { kept } = distinctStrands(canonicalStrands(strands));
   const gaps = nearestEnds(kept, edges[edges.length - 1] as number);
   const counts = new Array<number>(edges.length - 1).fill(0);

@@ -14,16 +14,18 @@ export interface NamedRings {
 
 /**
  * Rings with names, nested. Names are given by the rule alone, to what it takes and then to what it leaves out, so that
- * they stay while a person clicks contours in and out.
+ * they stay while a person clicks contours in and out. Null where the rings are too many in one another to nest.
  */
 export function nameRings(
   rings: readonly Ring[],
   texts: readonly Point[],
   chosen: DrawingChoice['contours'],
-): NamedRings {
+): NamedRings | null {
   const all = nestRings(rings);
+  if (!all) return null;
   const sheet = sheetRings(all, texts);
   const byRule = sheet.size === 0 ? all : nestRings(rings.filter((ring) => !sheet.has(ring)));
+  if (!byRule) return null;
   const aside = all.filter(({ ring }) => sheet.has(ring));
   const ids = new Map([...byRule, ...aside].map(({ ring }, i) => [ring, `c${i + 1}`]));
   const idOf = (ring: Ring): string => ids.get(ring) ?? '';
@@ -33,6 +35,7 @@ export function nameRings(
   };
   const asRuled = rings.every((ring) => isTaken(ring) === !sheet.has(ring));
   const nested = asRuled ? byRule : nestRings(rings.filter(isTaken));
+  if (!nested) return null;
   return {
     taken: nested.map(({ ring }) => ring),
     contours: nested.map(({ ring, depth, parent }) => ({

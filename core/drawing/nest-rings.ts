@@ -5,6 +5,7 @@ import { pointAlong, tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { windingAt } from '../geometry/winding';
 import { groupBy } from './group-by';
+import { limits } from './limits';
 import type { Ring } from './ring';
 
 /** A ring in its place among the others. */
@@ -18,11 +19,13 @@ export interface NestedRing {
 /**
  * Rings nested by containment, in the order they are named: the largest outer one first, its holes follow by place (from
  * the left, then from below), each with what lies in it, then the next largest. Areas and places that agree within a
- * hundredth count as equal, so that rounding does not shuffle the names.
+ * hundredth count as equal, so that rounding does not shuffle the names. Null where so much lies in one another that it would take
+ * for ever.
  */
-export function nestRings(rings: readonly Ring[]): readonly NestedRing[] {
+export function nestRings(rings: readonly Ring[]): readonly NestedRing[] | null {
   const boxes = rings.map(({ box }) => box);
   const parents = parentsOf(rings, boxes);
+  if (!parents) return null;
   const childrenOf = groupBy(parents.keys(), (i) => parents[i] as number);
   const children = (parent: number): number[] => childrenOf.get(parent) ?? [];
   const byPlace = (a: number, b: number): number => comparePlaces(boxes[a] as Box, boxes[b] as Box) || a - b;
@@ -56,7 +59,7 @@ const comparePlaces = (a: Box, b: Box): number =>
   coarse(a.maxY) - coarse(b.maxY);
 
 /** Of the rings around each ring the smallest; −1 for an outer one. */
-function parentsOf(rings: readonly Ring[], boxes: readonly Box[]): readonly number[] {
+function parentsOf(rings: readonly Ring[], boxes: readonly Box[]): readonly number[] | null {
   if (rings.length === 0) return [];
   const index = new Flatbush(rings.length);
   for (const { minX, minY, maxX, maxY } of boxes) index.add(minX, minY, maxX, maxY);
@@ -67,17 +70,22 @@ function parentsOf(rings: readonly Ring[], boxes: readonly Box[]): readonly numb
     segments.set(i, known);
     return known;
   };
-  return rings.map((ring, i) => {
+  let looked = 0;
+  const parents: number[] = [];
+  for (const [i, ring] of rings.entries()) {
     const { minX, minY, maxX, maxY } = boxes[i] as Box;
     const around = index.search(minX, minY, maxX, maxY, (j) => {
+      looked++;
       const box = boxes[j] as Box;
       const isAround = box.minX <= minX && box.minY <= minY && box.maxX >= maxX && box.maxY >= maxY;
       return j !== i && isAround && (rings[j] as Ring).area > ring.area;
     });
+    if (looked > limits.overlappingBoxes) return null;
     // The smallest first: the first that holds it is its parent.
     around.sort((a, b) => (rings[a] as Ring).area - (rings[b] as Ring).area || a - b);
-    return around.find((j) => isWithin(ring.contour, segmentsAt(j))) ?? nobody;
-  });
+    parents.push(around.find((j) => isWithin(ring.contour, segmentsAt(j))) ?? nobody);
+  }
+  return parents;
 }
 
 /** By a point of the inner one that keeps clear of the outer; where they touch everywhere, neither holds the other. */

@@ -17,6 +17,7 @@ import {
   openFindings,
   unusedFindings,
 } from './drawing-findings';
+import { limits } from './limits';
 import { meetingsOf } from './meetings';
 import { nameRings } from './name-rings';
 import { noContour } from './no-contour';
@@ -52,15 +53,19 @@ export function outlineOf(
   unused.addAll(raw.unused);
   const log = new RepairLog(repairsOff);
   const pieces = choosePieces(raw, choice, unused);
-  const found = closedRings(strandsOf(pieces, factor, unused, log), gapTolerance, log, unused);
+  const strands = strandsOf(pieces, factor, unused, log);
+  if (!strands) return tooManyArcs;
+  const found = closedRings(strands, gapTolerance, log, unused);
   const { rings: drawn, fillings } = orFillings(found, raw, choice, factor, gapTolerance, log, unused);
   if (drawn.length === 0) return noContour(unused, found.open, gapTolerance);
   const met = meetingsOf(drawn, log);
+  if (!met) return tooCrowded(drawn.length);
   const named = nameRings(
     met.rings,
     raw.texts.map(({ x, y }) => ({ x: x * factor, y: y * factor })),
     choice.contours,
   );
+  if (!named) return tooCrowded(drawn.length);
   const { contours, leftOut } = named;
   if (contours.length === 0) return allLeftOut(leftOut.length);
   const at = new Map(named.taken.map((ring, i) => [ring, i]));
@@ -119,6 +124,21 @@ const tooFar = (farthest: number, unit: DrawingUnit) =>
     'Choose the unit it was really drawn in, or move the part to the origin.',
   );
 
+const tooManyArcs = failed(
+  'drawing-too-large',
+  `The splines and ellipses of the drawing would become more than ${limits.fittedArcs.toLocaleString('en-US')} arcs`,
+  'curves of the drawing',
+  'Check the unit, or choose the layers or colours that hold the outline.',
+);
+
+const tooCrowded = (count: number) =>
+  failed(
+    'drawing-too-crowded',
+    `The ${count.toLocaleString('en-US')} closed contours overlap so much that they cannot be told apart`,
+    'contours of the drawing',
+    'Choose the layers or colours that hold the outline, or save the part without its pattern.',
+  );
+
 const allLeftOut = (count: number) =>
   failed(
     'all-contours-left-out',
@@ -136,10 +156,12 @@ function strandsOf(
   factor: number,
   unused: UnusedCount,
   log: RepairLog,
-): readonly Strand[] {
+): readonly Strand[] | null {
   const strands: Strand[] = [];
+  const budget = { arcs: limits.fittedArcs };
   for (const piece of pieces) {
-    const strand = strandOfPiece(piece, factor);
+    const strand = strandOfPiece(piece, factor, budget);
+    if (!strand) return null;
     for (const place of strand.zeroLength) log.add('zero length', place, 0);
     if (strand.chain.length < 2) unused.add(piece.layer, piece.kind, 'zero length');
     else {
@@ -165,7 +187,7 @@ function orFillings(
   const pieces = chooseFillings(raw, choice);
   for (const { layer, kind } of pieces) unused.add(layer, kind, reasonForKind(kind), -1);
   const { rings } = closedRings(
-    strandsOf(pieces, factor, unused, log),
+    strandsOf(pieces, factor, unused, log) ?? [],
     Math.max(gapTolerance, tolerance.samePoint),
     log,
     unused,

@@ -1,7 +1,7 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { chainLength, contourArea } from '../geometry/contour-measures';
-import { indexOf, isNearer } from '../geometry/segment-index';
-import { tableOfRegion } from '../geometry/segment-table';
+import { indexOf, isNearer, type SegmentIndex } from '../geometry/segment-index';
+import { tableOfChain, tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { windingAt } from '../geometry/winding';
 import { cutRing, middleOfRun } from './cut-ring';
@@ -32,16 +32,26 @@ export function partTouching(ring: Ring, places: readonly Point[], log: RepairLo
   );
 }
 
+/** A contour with its segments by place, made once however many others it meets. */
+export interface Placed {
+  readonly contour: Contour;
+  readonly index: SegmentIndex;
+}
+
+export const placed = (contour: Contour): Placed => ({
+  contour,
+  index: indexOf(tableOfChain(openedRing(contour))),
+});
+
 /** Whether of two rings that meet at places one passes through the other, or they only touch. */
-export function passesThrough(a: Contour, b: Contour, places: readonly Point[]): boolean {
+export function passesThrough(a: Placed, b: Placed, places: readonly Point[]): boolean {
   return changesSide(a, b, places) || changesSide(b, a, places);
 }
 
-function changesSide(contour: Contour, other: Contour, places: readonly Point[]): boolean {
-  const index = indexOf(tableOfRegion([other]));
+function changesSide(one: Placed, { index }: Placed, places: readonly Point[]): boolean {
   let isIn = false;
   let isOut = false;
-  for (const run of cutRing(contour, places)) {
+  for (const run of cutRing(one.contour, one.index, places)) {
     const { x, y } = middleOfRun(run);
     if (isNearer(index, x, y, tolerance.zeroLength)) continue;
     if (windingAt(index, x, y) !== 0) isIn = true;
@@ -53,7 +63,7 @@ function changesSide(contour: Contour, other: Contour, places: readonly Point[])
 
 /** Walking along the ring, every return to a place closes a loop. */
 function loopsOf(contour: Contour, places: readonly Point[]): readonly Contour[] {
-  const runs = cutRing(contour, places);
+  const runs = cutRing(contour, placed(contour).index, places);
   const loops: Vertex[][] = [];
   const stack: { readonly place: number; readonly vertices: readonly Vertex[] }[] = [];
   for (const run of runs) {

@@ -16,7 +16,7 @@ export function splineCurves(spline: SplinePart): readonly FitCurve[] {
   for (let i = degree + 1; i <= points.length; i++) {
     const knot = knots[i] as number;
     if (knot === from || knot === breaks[breaks.length - 1]) continue;
-    const manifold = knots.filter((other) => other === knot).length;
+    const manifold = manifoldOf(knots, i);
     if (knot < last && manifold < degree) {
       breaks.push(knot);
       continue;
@@ -27,6 +27,14 @@ export function splineCurves(spline: SplinePart): readonly FitCurve[] {
     if (knot >= last) break;
   }
   return curves;
+}
+
+/** How often a knot stands there; equal knots stand side by side. */
+function manifoldOf(knots: readonly number[], i: number): number {
+  let [first, last] = [i, i];
+  while (knots[first - 1] === knots[i]) first--;
+  while (knots[last + 1] === knots[i]) last++;
+  return last - first + 1;
 }
 
 function smoothCurve(spline: SplinePart, from: number, to: number, breaks: readonly number[]): FitCurve {

@@ -26,14 +26,21 @@ export interface Strand {
   readonly cutFrom: Strand | null;
 }
 
+/** How many arcs curves may still become; counted down. */
+export interface FitBudget {
+  arcs: number;
+}
+
 /**
  * The lines and arcs of a piece at a scale of `factor` mm per drawing unit; splines and ellipses become arcs within
- * the curve-fit tolerance. Segments without length are left out; an empty chain where nothing is left.
+ * the curve-fit tolerance. Segments without length are left out; an empty chain where nothing is left. Null where the
+ * arcs left in `budget` do not suffice.
  */
-export function strandOfPiece(piece: Piece, factor: number): Strand {
+export function strandOfPiece(piece: Piece, factor: number, budget: FitBudget): Strand | null {
   const { layer, kind, closed, parts } = piece;
   const [only] = parts;
-  const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedChain(parts, factor);
+  const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedChain(parts, factor, budget);
+  if (budget.arcs < 0) return null;
   const { chain, fitError } = fitted ?? {
     chain: scaledChain((only as ChainPart).chain, factor),
     fitError: 0,
@@ -94,14 +101,16 @@ const none: readonly Point[] = [];
 function fittedChain(
   parts: readonly Part[],
   factor: number,
+  budget: FitBudget,
 ): { readonly chain: Chain; readonly fitError: number } {
   const joined: Vertex[] = [];
   let fitError = 0;
   for (const part of parts) {
+    if (budget.arcs < 0) break;
     const { chain, error } =
       part.type === 'chain'
         ? { chain: scaledChain(part.chain, factor), error: 0 }
-        : fittedCurve(part, factor);
+        : fittedCurve(part, factor, budget);
     fitError = Math.max(fitError, error);
     joined.pop();
     for (const vertex of chain) joined.push(vertex);
@@ -112,6 +121,7 @@ function fittedChain(
 function fittedCurve(
   part: Exclude<Part, ChainPart>,
   factor: number,
+  budget: FitBudget,
 ): { readonly chain: Chain; readonly error: number } {
   const curves =
     part.type === 'ellipse'
@@ -120,7 +130,9 @@ function fittedCurve(
   let error = 0;
   const joined: Vertex[] = [];
   for (const curve of curves) {
+    if (budget.arcs < 0) break;
     const fit = fitArcs(curve, tolerance.curveFit);
+    budget.arcs -= fit.chain.length;
     error = Math.max(error, fit.largestError);
     joined.pop();
     for (const vertex of fit.chain) joined.push(vertex);

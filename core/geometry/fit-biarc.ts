@@ -68,19 +68,8 @@ function jointOf(
 ): Point {
   const half = (leaving + arriving) / 2;
   const onCircle = middleOfArc(start, end, Math.tan(half / 2));
-  const side = Math.sign(leaving - half);
-  if (side === 0) return onCircle;
-  let low = from;
-  let high = to;
-  let joint = curve.point((low + high) / 2);
-  for (let i = 0; i < jointSearch; i++) {
-    const middle = (low + high) / 2;
-    joint = curve.point(middle);
-    const toJoint = { x: joint.x - start.x, y: joint.y - start.y };
-    const toEnd = { x: end.x - joint.x, y: end.y - joint.y };
-    if (Math.sign(turn(toJoint, toEnd) - half) === side) low = middle;
-    else high = middle;
-  }
+  const joint = jointOnCurve(curve, from, to, start, end, half, leaving - half);
+  if (!joint) return onCircle;
   // Nearly circular spans meet the joint circle anywhere, perhaps at an end: then its middle serves better.
   const chord = Math.hypot(end.x - start.x, end.y - start.y);
   const nearest = Math.min(
@@ -89,6 +78,50 @@ function jointOf(
   );
   return nearest < chord / 8 ? onCircle : joint;
 }
+
+/**
+ * Where the curve crosses the circle of joints: where the chords to both ends turn by `half`. The turn is closed in on
+ * between both ends by the secant, an end that stays twice being counted for half (the Illinois rule); null where it does not
+ * change sides.
+ */
+function jointOnCurve(
+  curve: FitCurve,
+  from: number,
+  to: number,
+  start: Point,
+  end: Point,
+  half: number,
+  atStart: number,
+): Point | null {
+  if (atStart === 0) return null;
+  let [low, high] = [from, to];
+  // At the very ends one of the chords vanishes: the turns there are those of the tangents.
+  let [lowValue, highValue] = [atStart, -atStart];
+  let joint = curve.point((low + high) / 2);
+  let stayed = 0;
+  for (let i = 0; i < jointSearch; i++) {
+    const share = i < 2 ? 1 / 2 : lowValue / (lowValue - highValue);
+    const at = low + (high - low) * share;
+    joint = curve.point(at);
+    const toJoint = { x: joint.x - start.x, y: joint.y - start.y };
+    const toEnd = { x: end.x - joint.x, y: end.y - joint.y };
+    const value = turn(toJoint, toEnd) - half;
+    if (Math.abs(value) <= jointTurn) break;
+    if (Math.sign(value) === Math.sign(atStart)) {
+      [low, lowValue] = [at, value];
+      if (stayed > 0) highValue /= 2;
+      stayed = 1;
+    } else {
+      [high, highValue] = [at, value];
+      if (stayed < 0) lowValue /= 2;
+      stayed = -1;
+    }
+  }
+  return joint;
+}
+
+/** The turn at a joint is exact to this, radians: a thousandth of what counts as tangent. */
+const jointTurn = tolerance.tangentAngle / 1000;
 
 /** Middle of the arc over a chord: beside the chord's middle by bulge · chord / 2, to the right of travel. */
 function middleOfArc(from: Point, to: Point, bulge: number): Point {

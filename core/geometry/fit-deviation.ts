@@ -51,12 +51,14 @@ function largestValue(
     if (value > limit) return Infinity;
     values.push(value);
   }
-  let largest = Math.max(...values);
+  let largest = 0;
+  for (const value of values) if (value > largest) largest = value;
+  const worthLooking = largest * lowestPeak;
   for (let i = 0; i < samples.length; i++) {
     const value = values[i] as number;
     const before = values[i - 1] ?? -1;
     const after = values[i + 1] ?? -1;
-    if (value < before || value < after) continue;
+    if (value < before || value < after || value < worthLooking) continue;
     const low = samples[i - 1] ?? from;
     const high = samples[i + 1] ?? to;
     largest = Math.max(largest, peakBetween(deviation, low, high));
@@ -68,11 +70,14 @@ function largestValue(
 /** A biarc over a smooth span has some six lobes of error: four samples each. */
 const wantedSamples = 24;
 const fewestPerStretch = 6;
-const goldenSteps = 26;
+/** With four samples to a lobe one of them reaches nine tenths of its peak: the highest peak is among those above this. */
+const lowestPeak = 0.75;
+/** To a 300th of the step between samples, which tells the height of a peak to a hundred-thousandth. */
+const goldenSteps = 12;
 const golden = (Math.sqrt(5) - 1) / 2;
 
 function sampleParameters(curve: FitCurve, from: number, to: number): number[] {
-  const stops = [from, ...curve.breaks.filter((t) => t > from && t < to), to];
+  const stops = [from, ...breaksBetween(curve.breaks, from, to), to];
   const each = Math.max(fewestPerStretch, Math.ceil(wantedSamples / (stops.length - 1)));
   const samples = [from];
   for (let i = 0; i + 1 < stops.length; i++) {
@@ -81,6 +86,20 @@ function sampleParameters(curve: FitCurve, from: number, to: number): number[] {
     for (let k = 1; k <= each; k++) samples.push(low + ((high - low) * k) / each);
   }
   return samples;
+}
+
+/** The breaks strictly between two parameters: they rise, so the first is found by halving. */
+function breaksBetween(breaks: readonly number[], from: number, to: number): readonly number[] {
+  let low = 0;
+  let high = breaks.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((breaks[middle] as number) <= from) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (end < breaks.length && (breaks[end] as number) < to) end++;
+  return breaks.slice(low, end);
 }
 
 /** The largest value of a function with one peak between two parameters. */
