@@ -62,6 +62,7 @@ function openRuns(strands: readonly Strand[], nodes: Int32Array, left: readonly 
     allEnds.filter((end) => isLeft.has(end >> 1)),
     (end) => nodes[end] as number,
   );
+  const visited = new Set<number>();
   const seen = new Set<number>();
   const runs: OpenRun[] = [];
   for (const first of [...left].sort((a, b) => a - b)) {
@@ -72,7 +73,10 @@ function openRuns(strands: readonly Strand[], nodes: Int32Array, left: readonly 
     for (let strand = queue.pop(); strand !== undefined; strand = queue.pop()) {
       members.push(strand);
       for (const end of [2 * strand, 2 * strand + 1]) {
-        for (const other of leftAt.get(nodes[end] as number) ?? []) {
+        const node = nodes[end] as number;
+        if (visited.has(node)) continue;
+        visited.add(node);
+        for (const other of leftAt.get(node) ?? []) {
           if (seen.has(other >> 1)) continue;
           seen.add(other >> 1);
           queue.push(other >> 1);

@@ -41,6 +41,8 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
       const key = `${ring[i]} ${ring[j]}`;
       const places = found.get(key) ?? [];
       if (places.length >= limits.meetingPlaces) continue;
+      // Comparing with the places known costs as much as looking at pairs does.
+      looked += places.length / 8;
       const isNew = places.every(
         (other) => Math.hypot(other.x - place.x, other.y - place.y) > tolerance.samePoint,
       );

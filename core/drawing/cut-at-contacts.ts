@@ -12,6 +12,7 @@ import {
 } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { groupBy } from './group-by';
+import { limits } from './limits';
 import type { Strand } from './strand';
 
 /** A place on a strand: on which of its segments, and how far along that. */
@@ -23,7 +24,8 @@ interface CutPlace {
 
 /**
  * Strands cut wherever the end of another (or their own other end) lies on the middle of them within `reach`. Only what
- * concerns the strands in `loose` is cut: what closes by itself is left alone. Null where nothing is to be cut.
+ * concerns the strands in `loose` is cut: what closes by itself is left alone. Null where nothing is to be cut, and where
+ * so much lies within reach of each other that nobody could tell what belongs together.
  */
 export function cutAtContacts(
   strands: readonly Strand[],
@@ -58,9 +60,12 @@ function contactsOf(strands: readonly Strand[], loose: ReadonlySet<Strand>, reac
     index.add(num(boxes, 4 * i), num(boxes, 4 * i + 1), num(boxes, 4 * i + 2), num(boxes, 4 * i + 3));
   index.finish();
   const places: CutPlace[] = [];
-  strands.forEach((strand) => {
+  let looked = 0;
+  for (const strand of strands) {
+    if (looked > limits.contacts) return [];
     for (const end of [strand.chain[0], strand.chain[strand.chain.length - 1]] as readonly Vertex[]) {
       index.search(end.x - reach, end.y - reach, end.x + reach, end.y + reach, (segment) => {
+        looked++;
         const target = strands[owner[segment] as number] as Strand;
         if (!loose.has(strand) && !loose.has(target)) return false;
         if (squaredDistance(table, segment, end.x, end.y) > reach * reach) return false;
@@ -75,7 +80,7 @@ function contactsOf(strands: readonly Strand[], loose: ReadonlySet<Strand>, reac
         return false;
       });
     }
-  });
+  }
   return places;
 }
 

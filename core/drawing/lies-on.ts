@@ -1,6 +1,7 @@
 import type { Chain, Vertex } from '../geometry/contour';
 import { indexOf, isNearer } from '../geometry/segment-index';
 import { pointAlong, squaredDistance, tableOfChain } from '../geometry/segment-table';
+import { limits } from './limits';
 
 /** Tells whether another chain lies on this one. */
 export type Cover = (probe: Chain) => boolean;
@@ -33,16 +34,25 @@ export function coverOf(chain: Chain, distance: number): Cover {
   };
 }
 
-/** Whether every segment of a ring lies on its other segments: a line drawn there and back. */
+/**
+ * Whether every segment of a ring lies on its other segments: a line drawn there and back. False where so much overlaps
+ * that it would take for ever to tell.
+ */
 export function isAllDoubled(ring: readonly Vertex[], distance: number): boolean {
   const { table, tree } = indexOf(tableOfChain(openedRing(ring)));
   const at = new Float64Array(2);
+  let looked = 0;
   for (let i = 0; i < table.count; i++) {
     for (let k = 0; k <= samples; k++) {
       pointAlong(table, i, k / samples, at);
       const [x, y] = at as unknown as [number, number];
-      const near = tree?.search(x - distance, y - distance, x + distance, y + distance, (j) => j !== i) ?? [];
-      if (!near.some((j) => squaredDistance(table, j, x, y) <= distance * distance)) return false;
+      let isNear = false;
+      tree?.search(x - distance, y - distance, x + distance, y + distance, (j) => {
+        looked++;
+        if (!isNear && j !== i) isNear = squaredDistance(table, j, x, y) <= distance * distance;
+        return false;
+      });
+      if (!isNear || looked > limits.overlappingBoxes) return false;
     }
   }
   return true;

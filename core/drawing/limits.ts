@@ -13,7 +13,9 @@ export const limits = {
   /** Blocks in blocks in blocks. */
   nesting: 64,
   /** Pairs of curves whose boxes overlap, looked at one by one; an outline has a few for each curve. */
-  overlappingBoxes: 20_000_000,
+  overlappingBoxes: 6_000_000,
+  /** Ends near the middle of other pieces, looked at one by one. */
+  contacts: 1_500_000,
   /** Pairs of contours that meet: beyond these it is a pattern, not outlines. */
   meetings: 20_000,
   /** Places where two contours meet that are told apart. */

@@ -131,8 +131,8 @@ function fittedCurve(
   const joined: Vertex[] = [];
   for (const curve of curves) {
     if (budget.arcs < 0) break;
-    const fit = fitArcs(curve, tolerance.curveFit);
-    budget.arcs -= fit.chain.length;
+    const fit = fitArcs(curve, tolerance.curveFit, budget.arcs);
+    budget.arcs = fit.largestError === Infinity ? -1 : budget.arcs - fit.chain.length;
     error = Math.max(error, fit.largestError);
     joined.pop();
     for (const vertex of fit.chain) joined.push(vertex);

@@ -26,12 +26,12 @@ export function withoutDuplicates<T>(pieces: readonly T[], drawn: Drawn<T>): Dis
   const x = new Float64Array(boxes.length);
   const y = new Float64Array(boxes.length);
   boxes.forEach(({ minX, minY, maxX, maxY }, i) => {
-    x[i] = (minX + maxX) / 2;
-    y[i] = (minY + maxY) / 2;
+    x[i] = minX + maxY * mixed;
+    y[i] = maxX * mixed + minY;
   });
-  // Boxes that agree have their middles within the same distance.
+  // Boxes that agree on every side agree in these mixtures; concentric or nested ones do not.
   const d = tolerance.duplicate;
-  const grid = new PointGrid(x, y, d);
+  const grid = new PointGrid(x, y, d * (1 + mixed));
   const dropped = new Map<number, number>();
   const covers = new Map<number, Cover>();
   const coverAt = (i: number): Cover => {
@@ -60,6 +60,9 @@ export function withoutDuplicates<T>(pieces: readonly T[], drawn: Drawn<T>): Dis
     dropped: [...dropped].map(([i, other]) => ({ piece: pieces[i] as T, by: pieces[other] as T })),
   };
 }
+
+/** No simple fraction, so that boxes on a grid do not fall on one place. */
+const mixed = Math.SQRT1_2;
 
 const agree = (a: Box, b: Box): boolean =>
   Math.abs(a.minX - b.minX) <= tolerance.duplicate &&

@@ -16,9 +16,10 @@ export interface FittedArcs {
  * Greedy: from where the last piece ended, the longest span that two tangent arcs (a biarc) can follow. A straight
  * or circular curve comes out as one line or as arcs of at most a half turn. A cusp is passed by a line no longer than
  * the tolerance.
+ * After more than `most` arcs it gives up, with an infinite error.
  * Example: a quarter of the ellipse 20 × 10 at 0.0005 gives 16 arcs.
  */
-export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
+export function fitArcs(curve: FitCurve, tolerance: number, most = Infinity): FittedArcs {
   const vertices: Vertex[] = [];
   const shortest = (curve.to - curve.from) / shortestSpan;
   let at = curve.from;
@@ -30,6 +31,7 @@ export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
     largestError = Math.max(largestError, piece.fit.error);
     span = piece.end - at;
     at = piece.end;
+    if (vertices.length > most) return { chain: vertices, largestError: Infinity };
   }
   const end = curve.point(curve.to);
   vertices.push({ x: end.x, y: end.y, bulge: 0 });
@@ -39,8 +41,13 @@ export function fitArcs(curve: FitCurve, tolerance: number): FittedArcs {
 
 /** A span is never shorter than this part of the curve: thirty halvings. */
 const shortestSpan = 2 ** 30;
-/** Halvings of the last step when looking for the longest span: to a 256th of it. */
-const halvings = 8;
+/** Attempts at a longer span once one holds. */
+const mostAttempts = 6;
+/** A span this near to the longest that the error foretells is long enough. */
+const nearLongest = 1.06;
+/** The error of a biarc grows with the third power of its span; some room for where it does not. */
+const foretold = (tolerance: number, error: number): number =>
+  Math.min(4, 0.98 * Math.cbrt(tolerance / Math.max(error, tolerance / 1000)));
 
 interface Piece {
   readonly end: number;
@@ -59,34 +66,28 @@ function longestPiece(
     const fit = fitBiarc(curve, at, end, tolerance);
     return fit.error <= tolerance ? { end, fit } : null;
   };
-  let good = 0;
-  let best: Piece | null = null;
-  let bad = Infinity;
   let length = Math.min(guess, curve.to - at);
-  // Widen from the last span's length until a span fails, or narrow until one holds.
-  while (bad === Infinity || !best) {
-    const piece = attempt(length);
-    if (piece) {
-      if (piece.end === curve.to) return piece;
-      good = length;
-      best = piece;
-      if (bad !== Infinity) break;
-      length *= 2;
-    } else {
-      bad = length;
-      if (best) break;
-      length /= 2;
-      if (length < shortest) throw new Error(`Broken assumption: a curve to fit does not jump (at ${at})`);
-    }
+  let best = attempt(length);
+  let bad = Infinity;
+  // Narrow until a span holds.
+  while (!best) {
+    bad = length;
+    length /= 2;
+    if (length < shortest) throw new Error(`Broken assumption: a curve to fit does not jump (at ${at})`);
+    best = attempt(length);
   }
-  for (let i = 0; i < halvings; i++) {
-    const middle = (good + bad) / 2;
-    const piece = attempt(middle);
-    if (piece) {
-      good = middle;
-      best = piece;
-      if (piece.end === curve.to) break;
-    } else bad = middle;
+  // Widen as far as the error foretells, and at least to the middle between what holds and what does not.
+  for (let i = 0; i < mostAttempts && best.end < curve.to; i++) {
+    const wider = foretold(tolerance, best.fit.error);
+    if (wider < nearLongest || bad / length < nearLongest) break;
+    const wanted: number = Math.min(
+      length * wider,
+      bad === Infinity ? Infinity : (length + bad) / 2,
+      curve.to - at,
+    );
+    const piece = attempt(wanted);
+    if (piece) [best, length] = [piece, wanted];
+    else bad = wanted;
   }
   return best;
 }
