@@ -105,7 +105,7 @@ function pairsWithin(ends: Ends, alone: readonly number[], gap: number): Pair[] 
   return pairs;
 }
 
-const crowd = 48;
+const crowd = 16;
 
 function nearestWithin(ends: Ends, grid: PointGrid, end: number, gap: number): number {
   let nearest = -1;

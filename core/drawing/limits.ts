@@ -8,14 +8,14 @@ export const limits = {
   coordinate: 1e9,
   /** Points that curves are given by, all together: a single spline may state a million. */
   curvePoints: 2_000_000,
-  /** Arcs that curves become: some three seconds of fitting. A spline of a part becomes ten to fifty. */
+  /** Arcs that curves become, counted more for high degrees: some three seconds of fitting. A spline of a part becomes ten to fifty. */
   fittedArcs: 80_000,
   /** Blocks in blocks in blocks. */
   nesting: 64,
   /** Pairs of curves whose boxes overlap, looked at one by one; an outline has a few for each curve. */
   overlappingBoxes: 6_000_000,
   /** Ends near the middle of other pieces, looked at one by one. */
-  contacts: 1_500_000,
+  contacts: 500_000,
   /** Pairs of contours that meet: beyond these it is a pattern, not outlines. */
   meetings: 20_000,
   /** Places where two contours meet that are told apart. */

@@ -16,7 +16,7 @@ export function mlineShape(groups: Groups, place: Transform): PieceShape {
   if (corners.length === 0) return { reason: incomplete };
   if (corners.length < 2) return { reason: pointLike };
   const closed = ((valueOf(groups, 71) ?? 0) & closedFlag) !== 0;
-  const elements = Math.min(...corners.map(({ offsets }) => offsets.length));
+  const elements = corners.reduce((least, { offsets }) => Math.min(least, offsets.length), Infinity);
   if (elements === 0) return { reason: incomplete };
   const runs: ShapeRun[] = [];
   for (let element = 0; element < elements; element++) {

@@ -10,55 +10,50 @@ export function smoothPairs(
   strands: readonly Strand[],
   junctions: readonly (readonly number[])[],
 ): readonly (readonly [number, number])[] {
-  const best = junctions.map((ends) => smoothestPair(strands, ends));
-  const least = Math.min(...best.map(({ deflection }) => deflection));
-  return best.filter(({ deflection }) => deflection <= least + oneDegree).map(({ pair }) => pair);
+  const crowds = junctions.filter((ends) => ends.length > few);
+  const best = junctions.filter((ends) => ends.length <= few).map((ends) => smoothestPair(strands, ends));
+  const least = best.reduce((smallest, { deflection }) => Math.min(smallest, deflection), Infinity);
+  return [
+    ...best.filter(({ deflection }) => deflection <= least + oneDegree).map(({ pair }) => pair),
+    ...crowds.flatMap((ends) => oppositePairs(strands, ends)),
+  ];
 }
 
 const oneDegree = Math.PI / 180;
+
+/** Where more ends meet than this, no outline runs through: who faces whom is settled for all of them at once. */
+const few = 32;
 
 function smoothestPair(
   strands: readonly Strand[],
   ends: readonly number[],
 ): { pair: readonly [number, number]; deflection: number } {
   const ways = ends.map((end) => wayOut(strands, end));
-  const angles = ways.map(({ x, y }) => Math.atan2(y, x));
-  const order = [...ends.keys()].sort((a, b) => (angles[a] as number) - (angles[b] as number));
   let best: { pair: readonly [number, number]; deflection: number } = { pair: [0, 0], deflection: Infinity };
   for (let i = 0; i < ends.length; i++) {
-    for (const j of facing(order, angles, i)) {
+    for (let j = i + 1; j < ends.length; j++) {
       const [a, b] = [ways[i] as Point, ways[j] as Point];
       const between = Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
       const deflection = Math.PI - between;
       // A hair's breadth of rounding must not decide between equals: the first pair stays.
-      if (j !== i && (j > i || ends.length > few) && deflection < best.deflection - 2 ** -30)
-        best = { pair: [ends[Math.min(i, j)] as number, ends[Math.max(i, j)] as number], deflection };
+      if (deflection < best.deflection - 2 ** -30)
+        best = { pair: [ends[i] as number, ends[j] as number], deflection };
     }
   }
   return best;
 }
 
-/** The ends to compare one with: all of a few, of many those whose directions come nearest to the opposite one. */
-function facing(order: readonly number[], angles: readonly number[], i: number): readonly number[] {
-  if (order.length <= few) return [...angles.keys()];
-  const opposite = (angles[i] as number) + ((angles[i] as number) > 0 ? -Math.PI : Math.PI);
-  let low = 0;
-  let high = order.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((angles[order[middle] as number] as number) < opposite) low = middle + 1;
-    else high = middle;
-  }
-  const near: number[] = [];
-  for (let k = low - 3; k < low + 3; k++) {
-    const j = order[((k % order.length) + order.length) % order.length] as number;
-    // Counted from either side: the loop looks at each pair once.
-    if (j !== i) near.push(j);
-  }
-  return near;
+/** Each end with the one half-way round. */
+function oppositePairs(strands: readonly Strand[], ends: readonly number[]): [number, number][] {
+  const sorted = ends
+    .map((end) => ({ end, way: wayOut(strands, end) }))
+    .map(({ end, way }) => ({ end, angle: Math.atan2(way.y, way.x) }))
+    .sort((a, b) => a.angle - b.angle || a.end - b.end);
+  const half = sorted.length >> 1;
+  return sorted
+    .slice(0, half)
+    .map(({ end }, k): [number, number] => [end, (sorted[k + half] as { end: number }).end]);
 }
-
-const few = 32;
 
 /** Direction in which a strand leaves one of its ends. */
 export function wayOut(strands: readonly Strand[], end: number): Point {

@@ -127,12 +127,14 @@ function fittedCurve(
     part.type === 'ellipse'
       ? [ellipseCurve(scaledEllipse(part, factor))]
       : splineCurves(scaledSpline(part, factor));
+  // A point of a spline costs the square of its degree: a cubic counts once.
+  const effort = part.type === 'spline' ? Math.max(1, (part.degree + 1) ** 2 / 16) : 1;
   let error = 0;
   const joined: Vertex[] = [];
   for (const curve of curves) {
     if (budget.arcs < 0) break;
-    const fit = fitArcs(curve, tolerance.curveFit, budget.arcs);
-    budget.arcs = fit.largestError === Infinity ? -1 : budget.arcs - fit.chain.length;
+    const fit = fitArcs(curve, tolerance.curveFit, budget.arcs / effort);
+    budget.arcs = fit.largestError === Infinity ? -1 : budget.arcs - fit.chain.length * effort;
     error = Math.max(error, fit.largestError);
     joined.pop();
     for (const vertex of fit.chain) joined.push(vertex);
