@@ -1,5 +1,6 @@
 import { groupBy } from './group-by';
 import { joinEnds } from './join-ends';
+import type { Listed } from './listed';
 import { smoothPairs } from './smooth-pairs';
 import type { Strand } from './strand';
 import { StrandGraph } from './strand-graph';
@@ -30,8 +31,9 @@ export interface OpenRun {
  * left out first, then a path that leaves and returns to the place is a ring by itself, then the two ends that run
  * on most smoothly belong together; what remains is an open run.
  */
-export function chainStrands(strands: readonly Strand[], gap: number): ChainedStrands {
-  const nodes = joinEnds(strands, gap);
+export function chainStrands(list: Listed<Strand>, gap: number): ChainedStrands {
+  const strands = list.items;
+  const nodes = joinEnds(list, gap);
   const graph = new StrandGraph(nodes);
   const rings: number[][] = [];
   for (;;) {

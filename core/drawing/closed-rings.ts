@@ -1,16 +1,15 @@
 import { tolerance } from '../geometry/tolerance';
-import { canonicalRings, canonicalStrands } from './canonical-strands';
+import { canonicalRings, canonicalStrands, distinctRings, distinctStrands } from './canonical-strands';
 import { chainStrands, type ChainedStrands, type DirectedStrand, type OpenRun } from './chain-strands';
 import { coveredBy } from './covered-by';
 import { cutAtContacts } from './cut-at-contacts';
 import { faceRings, middleOf } from './face-rings';
-import { isAllDoubled, openedRing } from './lies-on';
+import { isAllDoubled } from './lies-on';
 import type { RepairLog } from './repair-log';
 import { ringOf, type Ring } from './ring';
 import { wayOut } from './smooth-pairs';
-import { distinctStrands, type Strand } from './strand';
+import type { Strand } from './strand';
 import type { UnusedCount } from './unused-count';
-import { withoutDuplicates } from './without-duplicates';
 
 export interface RingsAndRest {
   readonly rings: readonly Ring[];
@@ -45,7 +44,7 @@ export function closedRings(
     for (const strand of piece.strands) leaveOut(strand, 'duplicate');
     log.add('duplicate', middleOf({ chain: piece.contour }), piece.length);
   }
-  const rings = distinct.kept;
+  const rings = distinct.kept.items;
   for (const { gaps, steps } of rings) {
     for (const { at, size } of gaps) log.add('gap', at, size);
     for (const { at, size } of steps) log.add('tiny step', at, size);
@@ -69,13 +68,6 @@ export function closedRings(
   return { rings, open };
 }
 
-const distinctRings = (rings: readonly Ring[]) =>
-  withoutDuplicates(rings, {
-    box: ({ box }) => box,
-    length: ({ length }) => length,
-    chain: ({ contour }) => openedRing(contour),
-  });
-
 function chainLoose(
   strands: readonly Strand[],
   gap: number,
@@ -91,7 +83,7 @@ function chainLoose(
     log.add('duplicate', middleOf(piece), piece.length);
   }
   const chained = chainStrands(distinct.kept, gap);
-  const cut = chainedAgain(distinct.kept, chained, gap, log, doubled);
+  const cut = chainedAgain(distinct.kept.items, chained, gap, log, doubled);
   return log.isOn('shared edge') ? withSharedEdges(cut.strands, cut.chained, doubled, log) : cut.chained;
 }
 
@@ -125,7 +117,7 @@ function chainedAgain(
     log.add('overlap', middleOf(piece), piece.length);
   }
   for (const ring of again.rings) logJoints(ring, log);
-  return { strands: distinct.kept, chained: again };
+  return { strands: distinct.kept.items, chained: again };
 }
 
 const ringLength = ({ rings }: ChainedStrands): number => {

@@ -98,23 +98,21 @@ export function gapFinding(contour: DrawingContour, gaps: readonly Gap[]): reado
   ];
 }
 
-/** One note for each contour with splines or ellipses in it. */
-export function fitFinding(contour: DrawingContour): readonly Finding[] {
+/** The note for a contour with splines or ellipses in it. */
+export function fitFinding(contour: DrawingContour): Finding {
   const { minX, minY, maxX, maxY } = contourBox(contour.contour);
   const message =
     `The splines and ellipses of contour ${contour.id} became arcs that run tangent into one another; ` +
     `the largest error is ${sayLength(contour.fitError)}.`;
-  return [
-    findingOf({
-      code: 'curve-fitted',
-      weight: 'note',
-      title: 'Curves became arcs',
-      message,
-      place: { x: (minX + maxX) / 2, y: (minY + maxY) / 2, reach: Math.max(maxX - minX, maxY - minY) / 2 },
-      contourId: contour.id,
-      numbers: [length('Largest error', contour.fitError)],
-    }),
-  ];
+  return findingOf({
+    code: 'curve-fitted',
+    weight: 'note',
+    title: 'Curves became arcs',
+    message,
+    place: { x: (minX + maxX) / 2, y: (minY + maxY) / 2, reach: Math.max(maxX - minX, maxY - minY) / 2 },
+    contourId: contour.id,
+    numbers: [length('Largest error', contour.fitError)],
+  });
 }
 
 /**

@@ -1,11 +1,11 @@
 import { drawingUnits, type DrawingUnit } from '../units';
-import { canonicalStrands } from './canonical-strands';
+import { canonicalStrands, distinctStrands } from './canonical-strands';
 import { chooseNothing, choosePieces } from './choose-pieces';
 import type { DrawingChoice } from './drawing';
 import { limits } from './limits';
 import { nearestEnds } from './nearest-ends';
 import type { RawDrawing } from './raw-drawing';
-import { distinctStrands, strandOfPiece } from './strand';
+import { strandOfPiece } from './strand';
 import { UnusedCount } from './unused-count';
 
 export interface GapHistogram {
@@ -38,7 +38,7 @@ export function gapHistogram(
     .map((piece) => strandOfPiece(piece, factor, budget))
     .flatMap((strand) => (strand && strand.chain.length > 1 ? [strand] : []));
   const { kept } = distinctStrands(canonicalStrands(strands));
-  const gaps = nearestEnds(kept, edges[edges.length - 1] as number);
+  const gaps = nearestEnds(kept.items, edges[edges.length - 1] as number);
   const counts = new Array<number>(edges.length - 1).fill(0);
   let exact = 0;
   let beyond = 0;

@@ -1,7 +1,6 @@
-import type { Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import { PointGrid } from './point-grid';
-import type { Strand } from './strand';
+import { stride, type Listed } from './listed';
 
 /**
  * Which ends of strands meet. End 2i is the start of strand i, end 2i + 1 its end; ends with the same node meet.
@@ -10,7 +9,7 @@ import type { Strand } from './strand';
  * long as they are within the gap: so a piece shorter than the gap keeps its two ends apart, and no cluster grows by
  * hops. Last, an end still alone takes the nearest node within the gap (a branch).
  */
-export function joinEnds(strands: readonly Strand[], gap: number): Int32Array {
+export function joinEnds(strands: Listed<unknown>, gap: number): Int32Array {
   const ends = new Ends(strands);
   const nodes = new NodeSet(ends.count);
   uniteSamePoints(ends, nodes);
@@ -37,32 +36,29 @@ class Ends {
   readonly count: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
-  private readonly strands: readonly Strand[];
+  private readonly columns: Float64Array;
 
-  constructor(strands: readonly Strand[]) {
-    this.strands = strands;
-    this.count = 2 * strands.length;
+  constructor({ items, columns }: Listed<unknown>) {
+    this.columns = columns;
+    this.count = 2 * items.length;
     this.x = new Float64Array(this.count);
     this.y = new Float64Array(this.count);
-    strands.forEach(({ chain }, i) => {
-      const [start, end] = [chain[0] as Vertex, chain[chain.length - 1] as Vertex];
-      this.x[2 * i] = start.x;
-      this.y[2 * i] = start.y;
-      this.x[2 * i + 1] = end.x;
-      this.y[2 * i + 1] = end.y;
-    });
+    for (let end = 0; end < this.count; end++) {
+      const at = stride * (end >> 1) + 2 * (end & 1);
+      this.x[end] = columns[at] as number;
+      this.y[end] = columns[at + 1] as number;
+    }
   }
 
   distance(a: number, b: number): number {
-    return Math.hypot(
-      (this.x[a] as number) - (this.x[b] as number),
-      (this.y[a] as number) - (this.y[b] as number),
-    );
+    const dx = (this.x[a] as number) - (this.x[b] as number);
+    const dy = (this.y[a] as number) - (this.y[b] as number);
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** A strand may close on itself only if it is clearly longer than the gap it closes. */
   mayMeet(a: number, b: number, apart: number): boolean {
-    return a >> 1 !== b >> 1 || (this.strands[a >> 1] as Strand).length > 4 * apart;
+    return a >> 1 !== b >> 1 || (this.columns[stride * (a >> 1) + 8] as number) > 4 * apart;
   }
 }
 

@@ -33,7 +33,10 @@ export function nameRings(
     const choice = Object.hasOwn(chosen, idOf(ring)) ? chosen[idOf(ring)] : undefined;
     return choice === undefined ? !sheet.has(ring) : choice === 'take';
   };
-  const asRuled = rings.every((ring) => isTaken(ring) === !sheet.has(ring));
+  // Most drawings: nothing is left out, nobody chose.
+  const asRuled =
+    (sheet.size === 0 && Object.keys(chosen).length === 0) ||
+    rings.every((ring) => isTaken(ring) === !sheet.has(ring));
   const nested = asRuled ? byRule : nestRings(rings.filter(isTaken));
   if (!nested) return null;
   return {
@@ -47,7 +50,7 @@ export function nameRings(
       largestGap: ring.gaps.reduce((most, { size }) => Math.max(most, size), 0),
       fitError: ring.fitError,
     })),
-    leftOut: all
+    leftOut: (nested === all ? [] : all)
       .filter(({ ring }) => !isTaken(ring))
       .map(({ ring }) => ({
         id: idOf(ring),

@@ -8,7 +8,7 @@ import type { OpenRun } from './chain-strands';
 import { checkDimensions } from './check-dimensions';
 import { chooseFillings, chooseNothing, choosePieces } from './choose-pieces';
 import { closedRings, type RingsAndRest } from './closed-rings';
-import type { Drawing, DrawingChoice, RepairSwitch } from './drawing';
+import type { Drawing, DrawingChoice, DrawingContour, RepairSwitch } from './drawing';
 import {
   damageFindings,
   fitFinding,
@@ -19,11 +19,12 @@ import {
 } from './drawing-findings';
 import { limits } from './limits';
 import { meetingsOf } from './meetings';
-import { nameRings } from './name-rings';
+import { nameRings, type NamedRings } from './name-rings';
 import { noContour } from './no-contour';
 import { openPlaces } from './open-places';
 import type { Piece, RawDrawing } from './raw-drawing';
 import { reasonForKind } from './reason-for-kind';
+import type { Ring } from './ring';
 import { RepairLog } from './repair-log';
 import { isSheetLayer } from './sheet-rings';
 import { strandOfPiece, type Strand } from './strand';
@@ -94,9 +95,9 @@ export function outlineOf(
     ...stated,
     ...damageFindings(raw.damage).filter(({ weight }) => weight === 'decide'),
     ...leftOutFindings(leftOut, contours),
-    ...contours.flatMap((contour, i) => gapFinding(contour, named.taken[i]?.gaps ?? [])),
+    ...gapFindings(named),
     ...repairFindings(repairs),
-    ...contours.filter((_, i) => named.taken[i]?.isFitted).flatMap(fitFinding),
+    ...contours.filter((_, i) => named.taken[i]?.isFitted).map(fitFinding),
     ...damageFindings(raw.damage).filter(({ weight }) => weight === 'note'),
     ...unusedFindings(unused.list()),
   ];
@@ -111,6 +112,16 @@ export function outlineOf(
     dimensions,
     findings,
   });
+}
+
+/** For the few contours in which gaps were closed. */
+function gapFindings({ contours, taken }: NamedRings): readonly Finding[] {
+  const findings: Finding[] = [];
+  for (let i = 0; i < taken.length; i++) {
+    const { gaps } = taken[i] as Ring;
+    if (gaps.length > 0) findings.push(...gapFinding(contours[i] as DrawingContour, gaps));
+  }
+  return findings;
 }
 
 /** 100 km in mm: beyond it doubles are coarser than a tenth of the same-point distance. */

@@ -33,62 +33,64 @@ export interface Gap {
 
 /** Joins directed strands head to tail, the last to the first. Tiny steps are taken out unless they are to be kept. */
 export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): Ring {
-  const { joined, gaps, shortest } = joinedVertices(directed);
-  const strands = directed.map(({ strand }) => strand);
-  let [length, fitError] = [0, 0];
-  let isFitted = false;
-  let isCut = false;
-  for (const strand of strands) {
-    length += strand.length;
-    if (strand.fitError > fitError) fitError = strand.fitError;
-    if (strand.isFitted) isFitted = true;
-    if (strand.cutFrom !== null) isCut = true;
-  }
+  const { vertices: joined, shortest, isCut, ...facts } = joinedStrands(directed);
   const isPlain = !isCut && (keepSteps || shortest > tolerance.tinyStep);
   const { vertices, steps } = isPlain
     ? { vertices: joined, steps: none }
     : cleaned(joined, directed, keepSteps);
   const whole = shortest > tolerance.samePoint ? vertices : withoutPoints(vertices);
-  return { ...shapeOf(whole), length, strands, layer: mainLayer(strands), gaps, steps, fitError, isFitted };
+  const strands = directed.map(({ strand }) => strand);
+  return { ...shapeOf(whole), ...facts, strands, layer: facts.layer ?? mainLayer(strands), steps };
 }
 
 const none: readonly Gap[] = [];
 
-/** Head to tail; where the ends are apart, both at the middle between them, and the gap in the list. */
-function joinedVertices(directed: readonly DirectedStrand[]): {
-  readonly joined: readonly Vertex[];
-  readonly gaps: readonly Gap[];
+interface Joined extends Pick<Ring, 'gaps' | 'length' | 'fitError' | 'isFitted'> {
+  readonly vertices: readonly Vertex[];
   /** The shortest chord, or what its longer side is: enough to tell whether any is tiny. */
   readonly shortest: number;
-} {
-  const joined: Vertex[] = [];
+  readonly isCut: boolean;
+  /** The layer of all strands; null where they differ. */
+  readonly layer: string | null;
+}
+
+/** Head to tail, and all that is asked of the strands, in one go: a ring may have a hundred thousand. */
+function joinedStrands(directed: readonly DirectedStrand[]): Joined {
+  const vertices: Vertex[] = [];
   let gaps: Gap[] | null = null;
-  let shortest = Infinity;
-  let last: Vertex | null = null;
-  const push = (vertex: Vertex): void => {
-    if (last)
-      shortest = Math.min(shortest, Math.max(Math.abs(vertex.x - last.x), Math.abs(vertex.y - last.y)));
-    last = vertex;
-    joined.push(vertex);
-  };
+  let [shortest, length, fitError] = [Infinity, 0, 0];
+  let [isFitted, isCut] = [false, false];
+  let layer = directed[0]?.strand.layer ?? null;
   let end = endOf(directed[directed.length - 1] as DirectedStrand);
+  let last: Vertex | null = null;
   for (const run of directed) {
-    const { chain } = run.strand;
-    const start = vertexAt(chain, 0, run.forward);
-    const size = Math.hypot(start.x - end.x, start.y - end.y);
-    if (size === 0) push(start);
-    else {
-      const at = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
-      if (size > tolerance.samePoint) (gaps ??= []).push({ at, size });
-      push({ x: at.x, y: at.y, bulge: start.bulge });
+    const { strand } = run;
+    const { chain } = strand;
+    length += strand.length;
+    if (strand.fitError > fitError) fitError = strand.fitError;
+    if (strand.isFitted) isFitted = true;
+    if (strand.cutFrom !== null) isCut = true;
+    if (strand.layer !== layer) layer = null;
+    for (let k = 0; k + 1 < chain.length; k++) {
+      let vertex = vertexAt(chain, k, run.forward);
+      if (k === 0 && (vertex.x !== end.x || vertex.y !== end.y)) {
+        // Both ends move to the middle between them.
+        const at = { x: (vertex.x + end.x) / 2, y: (vertex.y + end.y) / 2 };
+        const size = Math.hypot(vertex.x - end.x, vertex.y - end.y);
+        if (size > tolerance.samePoint) (gaps ??= []).push({ at, size });
+        vertex = { x: at.x, y: at.y, bulge: vertex.bulge };
+      }
+      if (last) shortest = Math.min(shortest, longerSide(last, vertex));
+      last = vertex;
+      vertices.push(vertex);
     }
-    for (let k = 1; k + 1 < chain.length; k++) push(vertexAt(chain, k, run.forward));
     end = endOf(run);
   }
-  const [first, final] = [joined[0] as Vertex, joined[joined.length - 1] as Vertex];
-  shortest = Math.min(shortest, Math.max(Math.abs(final.x - first.x), Math.abs(final.y - first.y)));
-  return { joined, gaps: gaps ?? none, shortest };
+  shortest = Math.min(shortest, longerSide(vertices[vertices.length - 1] as Vertex, vertices[0] as Vertex));
+  return { vertices, gaps: gaps ?? none, shortest, length, fitError, isFitted, isCut, layer };
 }
+
+const longerSide = (a: Point, b: Point): number => Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
 
 /** Vertex k of a chain run forward or backward; the same object where nothing about it changes. */
 function vertexAt(chain: Chain, k: number, forward: boolean): Vertex {
@@ -180,8 +182,6 @@ function rejoined(vertices: readonly Vertex[], corners: readonly Corner[]): read
 
 /** The longest part's layer; of equals the first by name. */
 function mainLayer(strands: readonly Strand[]): string {
-  const first = strands[0]?.layer ?? '0';
-  if (strands.every(({ layer }) => layer === first)) return first;
   const lengths = new Map<string, number>();
   for (const { layer, length } of strands) lengths.set(layer, (lengths.get(layer) ?? 0) + length);
   const sorted = [...lengths].sort(([a, p], [b, q]) => q - p || (a < b ? -1 : 1));

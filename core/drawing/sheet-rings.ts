@@ -17,6 +17,8 @@ export function sheetRings(
   texts: readonly Point[],
 ): ReadonlyMap<Ring, string> {
   const found = new Map<Ring, string>();
+  const layers = new Set(nested.map(({ ring }) => ring.layer));
+  if (texts.length === 0 && ![...layers].some(isSheetLayer)) return found;
   const holdsOthers = new Set(
     nested.filter(({ ring }) => !isSheetLayer(ring.layer)).map(({ parent }) => parent),
   );

@@ -4,10 +4,8 @@ import { fitArcs } from '../geometry/fit-arcs';
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
 import { ellipseCurve } from './ellipse-curve';
-import { chainBox } from './chain-box';
 import type { ChainPart, Part, Piece } from './raw-drawing';
 import { splineCurves } from './spline-curves';
-import { withoutDuplicates, type Distinct } from './without-duplicates';
 
 /** One entity as a run of lines and arcs, mm. A closed one ends on its first point. */
 export interface Strand {
@@ -62,7 +60,8 @@ function withoutZeroLength(chain: Chain): {
   let length = 0;
   let shortest = Infinity;
   for (let i = 0; i + 1 < chain.length; i++) {
-    const size = segmentLength(chain[i] as Vertex, chain[i + 1] as Vertex);
+    const [from, to] = [chain[i] as Vertex, chain[i + 1] as Vertex];
+    const size = from.bulge === 0 ? chordOf(from, to) : segmentLength(from, to);
     length += size;
     if (size < shortest) shortest = size;
   }
@@ -87,15 +86,13 @@ function withoutZeroLength(chain: Chain): {
   return { kept, length, zeroLength };
 }
 
-/** Strands without those drawn twice. */
-export const distinctStrands = (strands: readonly Strand[]): Distinct<Strand> =>
-  withoutDuplicates(strands, {
-    box: ({ chain }) => chainBox(chain),
-    length: ({ length }) => length,
-    chain: ({ chain }) => chain,
-  });
-
 const none: readonly Point[] = [];
+
+/** Quicker than the general length, and most segments are lines. */
+const chordOf = (from: Point, to: Point): number => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  return Math.sqrt(dx * dx + dy * dy);
+};
 
 /** All parts one behind the other, curves as arcs. */
 function fittedChain(
