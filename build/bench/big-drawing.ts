@@ -35,14 +35,14 @@ export function comb(entities: number): BigDrawing {
   return { name: 'lines in one comb', text: dxf(shuffled(lines)), entities: lines.length };
 }
 
-/** Plates with holes: polylines with bulges, circles, slots of two lines and two arcs. */
+/** Plates of lines and arcs with slots, and circles for holes: nine contours of 28 entities each. */
 export function plates(entities: number): BigDrawing {
   const all: string[] = [];
   for (let plate = 0; all.length < entities; plate++) {
     const [x, y] = [(plate % 100) * 60, Math.floor(plate / 100) * 40];
-    all.push(plateOutline(x, y));
-    for (let k = 0; k < 7; k++) all.push(circle(x + 6 + 6.3 * k, y + 24.1, 1.27));
-    for (let k = 0; k < 3; k++) all.push(...slot(x + 7.77 + 15 * k, y + 9));
+    all.push(...plateOutline(x, y));
+    for (let k = 0; k < 4; k++) all.push(circle(x + 6 + 12.6 * k, y + 24.1, 1.27));
+    for (let k = 0; k < 4; k++) all.push(...slot(x + 5.77 + 11.5 * k, y + 9));
   }
   return { name: 'plates, holes and slots', text: dxf(shuffled(all)), entities: all.length };
 }
@@ -61,21 +61,20 @@ const arc = (x: number, y: number, r: number, from: number, to: number): string 
   `${head('ARC', 'CUT', 'AcDbCircle')} 10\n${x}\n 20\n${y}\n 30\n0.0\n 40\n${r}\n100\nAcDbArc\n 50\n${from}\n 51\n${to}\n`;
 
 const slot = (x: number, y: number): readonly string[] => [
-  line(x, y, x + 8.5, y),
-  arc(x + 8.5, y + 2, 2, 270, 90),
-  line(x + 8.5, y + 4, x, y + 4),
+  line(x, y, x + 4.5, y),
+  arc(x + 4.5, y + 2, 2, 270, 90),
+  line(x + 4.5, y + 4, x, y + 4),
   arc(x, y + 2, 2, 90, 270),
 ];
 
-function plateOutline(x: number, y: number): string {
-  const [w, h, r, b] = [50.8, 30.48, 3.175, Math.tan(Math.PI / 8)];
-  const vertices = [
-    ...[`${x + r}\n 20\n${y}`, `${x + w - r}\n 20\n${y}\n 42\n${b}`],
-    ...[`${x + w}\n 20\n${y + r}`, `${x + w}\n 20\n${y + h - r}\n 42\n${b}`],
-    ...[`${x + w - r}\n 20\n${y + h}`, `${x + r}\n 20\n${y + h}\n 42\n${b}`],
-    ...[`${x}\n 20\n${y + h - r}`, `${x}\n 20\n${y + r}\n 42\n${b}`],
+function plateOutline(x: number, y: number): readonly string[] {
+  const [w, h, r] = [50.8, 30.48, 3.175];
+  return [
+    ...[line(x + r, y, x + w - r, y), arc(x + w - r, y + r, r, 270, 0)],
+    ...[line(x + w, y + r, x + w, y + h - r), arc(x + w - r, y + h - r, r, 0, 90)],
+    ...[line(x + w - r, y + h, x + r, y + h), arc(x + r, y + h - r, r, 90, 180)],
+    ...[line(x, y + h - r, x, y + r), arc(x + r, y + r, r, 180, 270)],
   ];
-  return `${head('LWPOLYLINE', 'CUT', 'AcDbPolyline')} 90\n8\n 70\n1\n${vertices.map((v) => ` 10\n${v}\n`).join('')}`;
 }
 
 /** Entities in the order a drawing has them after years of edits. */

@@ -5,8 +5,9 @@ import { coveredBy } from './covered-by';
 import { cutAtContacts } from './cut-at-contacts';
 import { faceRings, middleOf } from './face-rings';
 import { isAllDoubled } from './lies-on';
+import { limits } from './limits';
 import type { RepairLog } from './repair-log';
-import { ringOf, type Ring } from './ring';
+import { ringOf, ringOfClosed, type Ring } from './ring';
 import { wayOut } from './smooth-pairs';
 import type { Strand } from './strand';
 import type { UnusedCount } from './unused-count';
@@ -19,19 +20,21 @@ export interface RingsAndRest {
 /**
  * The closed rings of strands, whatever is left open, and in the log what was put right on the way: pieces drawn twice
  * are taken once; what stays open is cut where an end lies on it (T-joints, pieces that partly overlap) and chained
- * again; an edge drawn for two outlines belongs to both.
+ * again; an edge drawn for two outlines belongs to both. Null where there are more rings than are read.
  */
 export function closedRings(
   strands: readonly Strand[],
   gapTolerance: number,
   log: RepairLog,
   unused: UnusedCount,
-): RingsAndRest {
+): RingsAndRest | null {
   const gap = log.isOn('gap') ? gapTolerance : tolerance.samePoint;
   const leaveOut = ({ layer, kind }: Strand, reason: string): void => unused.add(layer, kind, reason);
   const asRing = (run: readonly DirectedStrand[]): Ring => ringOf(run, !log.isOn('tiny step'));
-  const drawn = strands.filter(({ closed }) => closed).map((strand) => asRing([{ strand, forward: true }]));
+  const closed = strands.filter((strand) => strand.closed);
   const loose = chainLoose(strands, gap, log, unused);
+  if (closed.length + loose.rings.length > limits.contours) return null;
+  const drawn = closed.map((strand) => ringOfClosed(strand, !log.isOn('tiny step')));
   const all = [...drawn, ...loose.rings.map(asRing)];
   const solid = all.filter((ring) => {
     const isSolid = holdsArea(ring);

@@ -27,10 +27,11 @@ export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, t
     x: centre.x + u.x * Math.cos(t) + v.x * Math.sin(t),
     y: centre.y + u.y * Math.cos(t) + v.y * Math.sin(t),
   });
-  const chain: Vertex[] = [];
-  for (let i = 0; i < pieces; i++) chain.push({ ...at(from + step * i), bulge: clampedBulge(bulge) });
+  // Of its full length from the start: an array that grows keeps room for more.
+  const chain = new Array<Vertex>(pieces + 1);
+  for (let i = 0; i < pieces; i++) chain[i] = { ...at(from + step * i), bulge: clampedBulge(bulge) };
   // A circle ends on the very point it begins with.
-  chain.push({ ...at(closed ? from : from + step * pieces), bulge: 0 });
+  chain[pieces] = { ...at(closed ? from : from + step * pieces), bulge: 0 };
   return oneRun(closed, [{ type: 'chain', chain }]);
 }
 

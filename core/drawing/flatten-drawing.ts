@@ -32,7 +32,7 @@ export function flattenDrawing(drawing: ParsedDrawing, layers: LayerTable): Resu
   const walk = new Walk(drawing, layers);
   const host: Host = { layer: '0', lineType: '', colour: 7, hidden: null, place: unmoved, blocks: [] };
   for (const entity of drawing.entities) walk.take(entity, host);
-  if (walk.taken > limits.entities) {
+  if (walk.taken > limits.entities || walk.placed > limits.entities) {
     return failed(
       'drawing-too-large',
       `The drawing's blocks hold more than ${limits.entities.toLocaleString('en-US')} entities once inserted`,
@@ -62,6 +62,7 @@ class Walk {
   readonly texts: Point[] = [];
   readonly dimensions: ParsedEntity[] = [];
   taken = 0;
+  placed = 0;
   private readonly drawing: ParsedDrawing;
   private readonly layers: LayerTable;
 
@@ -156,7 +157,8 @@ class Walk {
     const places = insertPlaces(entity.groups, block.base, host.place);
     if ('reason' in places) return refuse(places.reason);
     for (const place of places) {
-      if (this.taken++ > limits.entities) return;
+      // Empty blocks cost no entities but time.
+      if (++this.placed > limits.entities || this.taken > limits.entities) return;
       const inner: Host = { ...host, place, blocks: [...host.blocks, key] };
       for (const child of block.entities) this.take(child, inner);
     }

@@ -3,7 +3,7 @@ export const limits = {
   /** A part outline is rarely over a megabyte; beyond this the file, its columns and its pieces would not fit into 1 GB. */
   bytes: 128 * 1024 * 1024,
   /** Entities once all blocks are inserted: an array in an array multiplies, a file of a kilobyte can ask for billions. */
-  entities: 500_000,
+  entities: 250_000,
   /** No drawing unit makes a press part larger than this; beyond it doubles lose the same-point distance. */
   coordinate: 1e9,
   /** Points that curves are given by, all together: a single spline may state a million. */
@@ -12,6 +12,8 @@ export const limits = {
   fittedArcs: 80_000,
   /** Blocks in blocks in blocks. */
   nesting: 64,
+  /** Closed contours: each is nested and looked at; beyond these it is a pattern for another process. */
+  contours: 100_000,
   /** Pairs of curves whose boxes overlap, looked at one by one; an outline has a few for each curve. */
   overlappingBoxes: 6_000_000,
   /** Ends near the middle of other pieces, looked at one by one. */

@@ -57,6 +57,7 @@ export function outlineOf(
   const strands = strandsOf(pieces, factor, unused, log);
   if (!strands) return tooManyArcs;
   const found = closedRings(strands, gapTolerance, log, unused);
+  if (!found) return tooManyContours;
   const { rings: drawn, fillings } = orFillings(found, raw, choice, factor, gapTolerance, log, unused);
   if (drawn.length === 0) return noContour(unused, found.open, gapTolerance);
   const met = meetingsOf(drawn, log);
@@ -142,6 +143,13 @@ const tooManyArcs = failed(
   'Check the unit, or choose the layers or colours that hold the outline.',
 );
 
+const tooManyContours = failed(
+  'drawing-too-large',
+  `The drawing has more than ${limits.contours.toLocaleString('en-US')} closed contours`,
+  'contours of the drawing',
+  'Choose the layers or colours that hold the outline, or save the part without its pattern.',
+);
+
 const tooCrowded = (count: number) =>
   failed(
     'drawing-too-crowded',
@@ -197,12 +205,13 @@ function orFillings(
   if (found.rings.length > 0) return { rings: found.rings, fillings: new Map() };
   const pieces = chooseFillings(raw, choice);
   for (const { layer, kind } of pieces) unused.add(layer, kind, reasonForKind(kind), -1);
-  const { rings } = closedRings(
+  const closed = closedRings(
     strandsOf(pieces, factor, unused, log) ?? [],
     Math.max(gapTolerance, tolerance.samePoint),
     log,
     unused,
   );
+  const rings = closed?.rings ?? [];
   const fillings = new Map<string, number>();
   for (const { strands } of rings)
     for (const { kind } of strands) fillings.set(kind, (fillings.get(kind) ?? 0) + 1);

@@ -45,6 +45,17 @@ export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): 
 
 const none: readonly Gap[] = [];
 
+/** The ring of a closed strand, which most are: the same as ringOf gives, with nothing made that is not kept. */
+export function ringOfClosed(strand: Strand, keepSteps = false): Ring {
+  const { chain, layer, length, fitError, isFitted } = strand;
+  let shortest = Infinity;
+  for (let k = 0; k + 1 < chain.length; k++)
+    shortest = Math.min(shortest, longerSide(chain[k] as Vertex, chain[k + 1] as Vertex));
+  if (shortest <= tolerance.tinyStep) return ringOf([{ strand, forward: true }], keepSteps);
+  const shape = shapeOf(chain.slice(0, -1));
+  return { ...shape, strands: [strand], layer, length, gaps: none, steps: none, fitError, isFitted };
+}
+
 interface Joined extends Pick<Ring, 'gaps' | 'length' | 'fitError' | 'isFitted'> {
   readonly vertices: readonly Vertex[];
   /** The shortest chord, or what its longer side is: enough to tell whether any is tiny. */
