@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { contourArea } from '../../../core/geometry/contour-measures';
-import { drawn, line, outline, dxf, block, square, type Groups } from './drawn';
+import { outlineOf } from '../../../core/drawing/read-drawing';
+import { drawn, line, outline, dxf, block, problemOf, raw, square, type Groups } from './drawn';
 
 const areas = (entities: Groups): number[] =>
   drawn(entities).contours.map(({ contour }) => contourArea(contour));
@@ -198,5 +199,13 @@ describe('bodies', () => {
     expect(told[0]).toMatchObject({ weight: 'decide' });
     expect(told[0]?.message).toMatch(/1 3DSOLID on layer X; 1 REGION on layer PART/);
     expect(told[0]?.cures[0]?.say).toMatch(/[Aa]sk the customer/);
+  });
+
+  it('and alone in a drawing, the problem says what to ask for', () => {
+    const only = outlineOf(raw(dxf({ entities: [0, 'REGION', 8, 'PART'] })), 'mm', 0.005);
+    expect(problemOf(only)).toMatchObject({
+      code: 'no-closed-contour',
+      whatToDo: expect.stringMatching(/Ask the customer to explode/),
+    });
   });
 });
