@@ -43,18 +43,25 @@ export function listed<T>(
   return { items, columns };
 }
 
-/** The items of a list by their lesser end, then as `compare` says. */
+/** The items of a list by their lesser end, then by the other, then as `compare` says. */
 export function sortedList<T>({ items, columns }: Listed<T>, compare: (a: T, b: T) => number): Listed<T> {
   const x = new Float64Array(items.length);
   const y = new Float64Array(items.length);
+  const farX = new Float64Array(items.length);
+  const farY = new Float64Array(items.length);
   for (let i = 0, at = 0; i < items.length; i++, at += stride) {
     const [x0, y0] = [columns[at] as number, columns[at + 1] as number];
     const [x1, y1] = [columns[at + 2] as number, columns[at + 3] as number];
     const isForward = x0 < x1 || (x0 === x1 && y0 <= y1);
     x[i] = isForward ? x0 : x1;
     y[i] = isForward ? y0 : y1;
+    farX[i] = isForward ? x1 : x0;
+    farY[i] = isForward ? y1 : y0;
   }
-  const order = sortByPlace(x, y, (a, b) => compare(items[a] as T, items[b] as T));
+  const order = sortByPlace(x, y, (a, b) => {
+    const far = (farX[a] as number) - (farX[b] as number) || (farY[a] as number) - (farY[b] as number);
+    return far || compare(items[a] as T, items[b] as T);
+  });
   return picked({ items, columns }, order);
 }
 
@@ -115,6 +122,9 @@ const mixed = Math.SQRT1_2;
 
 function picked<T>({ items, columns }: Listed<T>, order: Int32Array): Listed<T> {
   const copied = new Float64Array(stride * order.length);
-  order.forEach((i, k) => copied.set(columns.subarray(stride * i, stride * i + stride), stride * k));
+  let at = 0;
+  for (const i of order) {
+    for (let k = stride * i; k < stride * (i + 1); k++) copied[at++] = columns[k] as number;
+  }
   return { items: Array.from(order, (i) => items[i] as T), columns: copied };
 }

@@ -33,14 +33,19 @@ export interface Gap {
 
 /** Joins directed strands head to tail, the last to the first. Tiny steps are taken out unless they are to be kept. */
 export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): Ring {
-  const { vertices: joined, shortest, isCut, ...facts } = joinedStrands(directed);
-  const isPlain = !isCut && (keepSteps || shortest > tolerance.tinyStep);
+  const facts = joinedStrands(directed);
+  const { vertices: joined, shortest } = facts;
+  const isPlain = !facts.isCut && (keepSteps || shortest > tolerance.tinyStep);
   const { vertices, steps } = isPlain
     ? { vertices: joined, steps: none }
     : cleaned(joined, directed, keepSteps);
   const whole = shortest > tolerance.samePoint ? vertices : withoutPoints(vertices);
+  const { contour, area, box } = shapeOf(whole);
   const strands = directed.map(({ strand }) => strand);
-  return { ...shapeOf(whole), ...facts, strands, layer: facts.layer ?? mainLayer(strands), steps };
+  const { gaps, length, fitError, isFitted } = facts;
+  // Written out: to spread objects into one costs more than all of the above, and a drawing may have many rings.
+  const layer = facts.layer ?? mainLayer(strands);
+  return { contour, box, area, length, strands, layer, gaps, steps, fitError, isFitted };
 }
 
 const none: readonly Gap[] = [];
@@ -52,8 +57,19 @@ export function ringOfClosed(strand: Strand, keepSteps = false): Ring {
   for (let k = 0; k + 1 < chain.length; k++)
     shortest = Math.min(shortest, longerSide(chain[k] as Vertex, chain[k + 1] as Vertex));
   if (shortest <= tolerance.tinyStep) return ringOf([{ strand, forward: true }], keepSteps);
-  const shape = shapeOf(chain.slice(0, -1));
-  return { ...shape, strands: [strand], layer, length, gaps: none, steps: none, fitError, isFitted };
+  const { contour, area, box } = shapeOf(chain.slice(0, -1));
+  return {
+    contour,
+    box,
+    area,
+    length,
+    strands: [strand],
+    layer,
+    gaps: none,
+    steps: none,
+    fitError,
+    isFitted,
+  };
 }
 
 interface Joined extends Pick<Ring, 'gaps' | 'length' | 'fitError' | 'isFitted'> {

@@ -44,11 +44,9 @@ export function strandOfPiece(piece: Piece, factor: number, budget: FitBudget): 
     fitError: 0,
   };
   const { kept, length, zeroLength } = withoutZeroLength(chain);
-  return {
-    ...{ layer, kind, closed, chain: closed ? closedExactly(kept) : kept, length, fitError, zeroLength },
-    isFitted: fitted !== null && parts.some(({ type }) => type !== 'chain'),
-    cutFrom: null,
-  };
+  const ended = closed ? closedExactly(kept) : kept;
+  const isFitted = fitted !== null && parts.some(({ type }) => type !== 'chain');
+  return { layer, kind, closed, chain: ended, length, fitError, isFitted, zeroLength, cutFrom: null };
 }
 
 /** The chain itself where all its segments have a length. */
