@@ -12,11 +12,13 @@ export function asPlan(
   job: Job,
   drawing: Drawing,
   { choice, unusual }: ChosenClearance,
+  sizeFindings: readonly Finding[],
   planned: readonly PairPlan[],
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
   const findings = worstFirst([
     ...drawing.findings,
+    ...sizeFindings,
     ...(unusual ? [unusual] : []),
     ...planned.flatMap((plan) => plan.findings),
   ]);

@@ -14,6 +14,8 @@ export type FindingCode =
   | 'contours-cross' // a contour that crosses itself or another one
   | 'contours-touch' // contours that touch each other or themselves, without crossing
   | 'curve-fitted' // splines or ellipses that became arcs
+  | 'size-shift-too-large' // the size shift swallows a feature of the contour
+  | 'tolerance-offside' // a stated tolerance whose middle is not the drawn size
   | 'clearance-too-large' // the clearance swallows a feature of the member that takes it
   | 'clearance-unusual' // the clearance is outside the usual range for the stock
   | 'inside-corner' // a sharp inside corner: the wire leaves a fillet
@@ -47,6 +49,13 @@ export type Cure =
   | { readonly kind: 'wire'; readonly diameter: number; readonly say: string }
   | { readonly kind: 'fillet'; readonly radius: number; readonly say: string }
   | { readonly kind: 'section'; readonly say: string }
+  /** `sizeShift` in place of the one that the contour has, mm. */
+  | {
+      readonly kind: 'size-shift';
+      readonly contourId: string;
+      readonly sizeShift: number;
+      readonly say: string;
+    }
   | {
       readonly kind: 'match-corners';
       /** The member whose outside corners are to be rounded. */

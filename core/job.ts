@@ -63,6 +63,8 @@ export const jobSchema = z.strictObject({
   clearance: clearanceSchema,
   /** What a contour is used for where it differs from the rule (outer blanks, inner pierces), by contour id. */
   uses: z.record(z.string(), z.enum(['blank', 'pierce', 'leave out'])),
+  /** By how much a contour is made larger on each side before clearance is applied, mm, by contour id. */
+  sizeShifts: z.record(z.string(), z.number()).default({}),
   wire: z.strictObject({ diameter: positive }),
   /** The rough cut first, then any number of skims. */
   passes: z.array(passSchema).min(1),
@@ -112,6 +114,7 @@ export function newJob(fileName: string, content: string): Job {
     stock: { material: 'cold-rolled-soft', thickness: 1 },
     clearance: { rule: 'table' },
     uses: {},
+    sizeShifts: {},
     wire: { diameter: 0.25 },
     passes: [
       { sparkGap: 0.025, stockLeft: 0.015, feed: 4 },

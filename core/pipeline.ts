@@ -1,4 +1,5 @@
 import { asPlan } from './assemble-plan';
+import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
 import type { DrawingSize } from './drawing/drawing';
 import { drawingSize, outlineOf, readDrawing } from './drawing/read-drawing';
@@ -10,6 +11,7 @@ import { planPair, type PairPlan } from './plan-pair';
 import type { Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { remember, rememberMany } from './remember';
+import { sizedContour } from './sized-contour';
 import { passOffsets } from './wire/pass-offsets';
 
 /** Says what is being worked on and how much of the whole is done, 0 to 1. */
@@ -30,6 +32,7 @@ export interface Pipeline {
 export function createPipeline(): Pipeline {
   const read = remember((content: string) => readDrawing(drawingBytes(content)));
   const outline = remember(outlineOf);
+  const sized = rememberMany(sizedContour, pairsRemembered);
   const pair = rememberMany(planPair, pairsRemembered);
 
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
@@ -50,7 +53,7 @@ export function createPipeline(): Pipeline {
     const pairs: PairPlan[] = [];
     const used = drawing.value.contours.flatMap((contour) => {
       const use = job.uses[contour.id] ?? (contour.depth % 2 === 0 ? 'blank' : 'pierce');
-      return use === 'leave out' ? [] : [{ contour, use }];
+      return use === 'leave out' ? [] : [{ ...sized(contour, job.sizeShifts[contour.id] ?? 0), use }];
     });
     for (const { contour, use } of used) {
       progress(`Cutting ${contour.id}`, (pairs.length + 0.5) / (used.length + 1));
@@ -67,7 +70,11 @@ export function createPipeline(): Pipeline {
       );
     }
     progress('Done', 1);
-    return done(asPlan(job, drawing.value, clearance.value, pairs));
+    const shifted = [
+      ...used.flatMap(({ findings }) => findings),
+      ...toleranceFindings(drawing.value.dimensions, job.sizeShifts),
+    ];
+    return done(asPlan(job, drawing.value, clearance.value, shifted, pairs));
   };
 
   return {

@@ -6,6 +6,7 @@ import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { sayLength } from '../say';
 import type { Dimension, DrawingContour } from './drawing';
+import { facing, growthBetween } from './growth-between';
 import { readDimensionText } from './read-dimension-text';
 import type { RawDimension } from './raw-drawing';
 
@@ -47,6 +48,7 @@ export function checkDimensions(
       ({ index }) => isOn(index, to) && (source.kind === 'radius' || isOn(index, from)),
     );
     const contourId = onContour?.id ?? null;
+    const growth = onContour ? growthOf(source, onContour.index, from, to) : 0;
     const finding = disagreement(source, {
       measured,
       nominal,
@@ -63,12 +65,26 @@ export function checkDimensions(
       nominal,
       text: source.text,
       tolerance: stated,
-      sizeShift: stated ? (stated.plus + stated.minus) / (source.kind === 'radius' ? 2 : 4) : 0,
+      growth,
+      sizeShift: stated && growth !== 0 ? (stated.plus + stated.minus) / 2 / growth : 0,
       contourId,
     };
   });
   return { dimensions, findings };
 }
+
+/** By how much the dimension grows with its contour; 0 where it is set by something else. */
+function growthOf({ kind, along }: RawDimension, index: SegmentIndex, from: Point, to: Point): number {
+  const straight = { x: to.x - from.x, y: to.y - from.y };
+  const turned =
+    along && straight.x * along.x + straight.y * along.y < 0 ? { x: -along.x, y: -along.y } : along;
+  const growth =
+    kind === 'radius' ? facing(index, to, straight) : growthBetween(index, from, to, turned ?? straight);
+  return Math.abs(growth) > leastGrowth ? growth : 0;
+}
+
+/** A dimension that grows by less than this share of the contour's growth is set by something else. */
+const leastGrowth = 0.5;
 
 const scaled = ({ x, y }: Point, factor: number): Point => ({ x: x * factor, y: y * factor });
 

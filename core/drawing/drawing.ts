@@ -105,9 +105,12 @@ export interface Dimension {
   readonly text: string;
   /** Stated deviations from the nominal size, minus with its sign; null where none is stated. */
   readonly tolerance: { readonly plus: number; readonly minus: number } | null;
+  /** By how much it grows for each mm that its contour grows on each side; 0 where that changes nothing. */
+  readonly growth: number;
   /**
-   * What a contour must grow by on each side to lie in the middle of the stated tolerance, mm: a quarter of plus and
-   * minus together for a length or diameter, half of it for a radius; 0 without a tolerance.
+   * What its contour must grow by on each side for the dimension to lie in the middle of the stated tolerance, mm: a
+   * quarter of plus and minus together across the contour, as much less than zero across a gap in it; 0 without a
+   * tolerance, and where growth changes nothing, as between edges that face the same way.
    */
   readonly sizeShift: number;
   /** The contour that both its points lie on; null where there is none. */

@@ -22,6 +22,7 @@ export function writeSummary(plan: Plan, job: Job): string {
     ),
     row('Stock', `${sayLength(job.stock.thickness)} ${materialName(job)}`),
     row('Clearance', `${sayLength(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
+    ...sizeShifts(plan, job),
     row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${sayLength(plan.reach)}`),
     row('Passes', passes(job)),
     row('Programs', programs(plan, job)),
@@ -44,6 +45,15 @@ export function writeSummary(plan: Plan, job: Job): string {
     ...cautions.map((caution) => `  ${caution}`),
     '',
   ].join('\n');
+}
+
+/** Which contours are made larger or smaller than drawn; no row where none is. */
+function sizeShifts({ drawing }: Plan, job: Job): string[] {
+  const shifted = drawing.contours.flatMap(({ id }) => {
+    const shift = job.sizeShifts[id] ?? 0;
+    return shift === 0 ? [] : [`${id} ${shift > 0 ? '+' : ''}${sayLength(shift)}`];
+  });
+  return shifted.length === 0 ? [] : [row('Size shift', `${shifted.join(', ')}; per side`)];
 }
 
 function pairLines(pair: Pair): string[] {

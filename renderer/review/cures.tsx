@@ -1,6 +1,7 @@
 import type { Cure, Finding } from '../../core/finding';
 import { formatLength, type DisplayUnit } from '../../core/units';
 import { setDieCorners } from '../state/edits/set-die-corners';
+import { setSizeShift } from '../state/edits/set-size-shift';
 import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
@@ -28,7 +29,8 @@ export function Cures({ finding, whole }: CuresProps) {
   );
 }
 
-const hasButton = (cure: Cure): boolean => cure.kind === 'wire' || cure.kind === 'match-corners';
+const hasButton = ({ kind }: Cure): boolean =>
+  kind === 'wire' || kind === 'match-corners' || kind === 'size-shift';
 
 function CureButton({ cure }: { cure: Cure }) {
   const app = useApp();
@@ -58,6 +60,16 @@ function CureButton({ cure }: { cure: Cure }) {
           {shortName(cure, unit)}
         </button>
       );
+    case 'size-shift':
+      return (
+        <button
+          type="button"
+          className="button button-small"
+          onClick={() => editJob(app, setSizeShift, cure)}
+        >
+          {shortName(cure, unit)}
+        </button>
+      );
     case 'fillet':
     case 'section':
     case 'other':
@@ -72,6 +84,10 @@ function shortName(cure: Cure, unit: DisplayUnit): string {
       return `Use ${formatLength(cure.diameter, unit)} wire`;
     case 'match-corners':
       return `Round the ${cure.member}`;
+    case 'size-shift':
+      return cure.sizeShift === 0
+        ? 'No size shift'
+        : `Shift by ${formatLength(cure.sizeShift, unit)} per side`;
     case 'fillet':
       return `fillet of ${formatLength(cure.radius, unit)}`;
     case 'section':

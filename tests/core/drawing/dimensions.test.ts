@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readDimensionText } from '../../../core/drawing/read-dimension-text';
-import { circle, dxf, outline, square, type Groups } from './drawn';
+import { circle, dxf, outline, polyline, square, xy, type Groups } from './drawn';
 
 const level = (x0: number, x1: number, y: number, more: Groups = []): Groups => [
   ...[0, 'DIMENSION', 8, 'DIM', 2, '*D1', 10, x1, 20, y - 10, 11, (x0 + x1) / 2, 21, y - 10, 70, 32],
@@ -128,6 +128,32 @@ describe('stated deviations are kept beside the contour', () => {
     // A radius of 4 +0.1 0 is in its middle at 4.05.
     expect(first(round(4, [10, 10], [10, 14], [1, 'R4 +0.1/0']))?.sizeShift).toBeCloseTo(0.05, 12);
     expect(first(level(0, 25, 0))).toMatchObject({ tolerance: null, sizeShift: 0 });
+  });
+
+  it('by the edges it stands on: across, over a gap, between edges that face one way, beside the contour', () => {
+    // A plate 40 × 20 with a slot from x 10 to 14 and a step at x 30, by its own geometry.
+    const plate = polyline(true, xy('0,0 40,0 40,8 30,8 30,20 14,20 14,12 10,12 10,20 0,20'));
+    const shiftOf = (x0: number, x1: number, y: number) =>
+      outline(dxf({ entities: [...plate, ...level(x0, x1, y, [1, '<> +0.2/0'])] })).dimensions[0];
+    expect(shiftOf(0, 40, 0)).toMatchObject({ growth: 2, sizeShift: expect.closeTo(0.05, 12) });
+    // Measured the other way round, and drawn from corner to corner.
+    expect(shiftOf(40, 0, 0)).toMatchObject({ growth: 2, sizeShift: expect.closeTo(0.05, 12) });
+    expect(shiftOf(10, 14, 20)).toMatchObject({ growth: -2, sizeShift: expect.closeTo(-0.05, 12) });
+    expect(shiftOf(30, 40, 8)).toMatchObject({ growth: 0, sizeShift: 0 });
+    expect(shiftOf(0, 47, 0)).toMatchObject({ growth: 0, sizeShift: 0, contourId: null });
+    // The radius of an inside corner becomes smaller where the part grows.
+    const bite = polyline(true, [
+      [0, 0, 0],
+      [40, 0, 0],
+      [40, 16, -Math.tan(Math.PI / 8)],
+      [36, 20, 0],
+      [0, 20, 0],
+    ]);
+    const radius = round(4, [40, 20], [40 - 4 * Math.SQRT1_2, 20 - 4 * Math.SQRT1_2], [1, 'R4 +0.1/0']);
+    expect(outline(dxf({ entities: [...bite, ...radius] })).dimensions[0]).toMatchObject({
+      growth: expect.closeTo(-1, 9),
+      sizeShift: expect.closeTo(-0.05, 9),
+    });
   });
 });
 
