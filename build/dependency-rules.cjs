@@ -15,7 +15,7 @@ const mayImport = {
 const rooms = Object.keys(mayImport);
 
 // Leaves at the top of core that a room may lean on: words that every room needs.
-const leaves = ['problem', 'finding', 'finding-of', 'units', 'say'];
+const leaves = ['problem', 'finding', 'finding-of', 'units', 'say', 'technology', 'shipped-technology'];
 
 // plan.ts holds types only; the rooms that make or read a part of the plan may name them.
 const planReaders = ['die', 'wire', 'check', 'inspect', 'output'];

@@ -2,7 +2,7 @@ import type { ChosenClearance } from './die/choose-clearance';
 import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
 import { chainLength } from './geometry/contour-measures';
-import type { Job } from './job';
+import { passesOf, type Job } from './job';
 import type { PairPlan } from './plan-pair';
 import type { Plan, Summary } from './plan';
 import { reachOf } from './wire/pass-offsets';
@@ -40,7 +40,10 @@ export function asPlan(
   return {
     drawing,
     clearance: choice,
-    reach: reachOf(job.wire.diameter, job.passes),
+    reach: {
+      die: reachOf(job.wire.diameter, passesOf(job, 'die')),
+      punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
+    },
     pairs,
     findings,
     released:

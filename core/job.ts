@@ -1,7 +1,12 @@
 import { z } from 'zod';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
+import type { MemberRole } from './plan';
+import { invariant } from './problem';
+import { shippedTechnology } from './shipped-technology';
+import { technologyPassSchema, technologySchema } from './technology';
 import { drawingUnits, type DrawingUnit } from './units';
+import { tabulatedPasses } from './wire/tabulated-passes';
 
 export const jobFormat = 'diewright-job';
 export const jobVersion = 1;
@@ -25,13 +30,13 @@ const choiceSchema = z
   })
   .default({ layers: null, colours: null, contours: {} });
 
-const passSchema = z.strictObject({
-  /** Spark gap per side, mm. */
-  sparkGap: notNegative,
-  /** Stock left on the member after this pass, mm; 0 for the last. */
-  stockLeft: notNegative,
-  /** Feed of the neutral program, mm/min. */
-  feed: positive,
+/** A pass as a technology table has it; a job saved before there was one has the feed alone. */
+const passSchema = technologyPassSchema.extend({
+  rate: positive.default(100),
+  roughness: positive.nullable().default(null),
+  wireSpeed: positive.default(8),
+  /** Typed feed, mm/min; null: the rate over the block's height. */
+  feed: positive.nullable().default(null),
 });
 
 const clearanceSchema = z.discriminatedUnion('rule', [
@@ -66,8 +71,16 @@ export const jobSchema = z.strictObject({
   /** By how much a contour is made larger on each side before clearance is applied, mm, by contour id. */
   sizeShifts: z.record(z.string(), z.number()).default({}),
   wire: z.strictObject({ diameter: positive }),
-  /** The rough cut first, then any number of skims. */
+  /** Heights of the blocks that die and punch are cut from, mm; the defaults are common practice. */
+  blocks: z.strictObject({ die: positive, punch: positive }).default({ die: 25, punch: 50 }),
+  /** Whole, so that the job needs no other file, also where its wire or a block is changed later. */
+  technology: technologySchema.default(shippedTechnology),
+  /** Whether the passes follow the table when wire or height changes, or were typed and stay. */
+  passRule: z.enum(['table', 'typed']).default('typed'),
+  /** The passes in use. The rough cut first, then any number of skims. */
   passes: z.array(passSchema).min(1),
+  /** Those of the punch, where its height asks for others than the die's; null: the same. */
+  punchPasses: z.array(passSchema).min(1).nullable().default(null),
   /** Round the punch's outside corners so that the clearance stays even where the die keeps a fillet. */
   punchCorners: z.enum(['as drawn', 'match the die']),
   /** The other way round: the die's outside corners where the punch keeps a fillet. A blank then gets that radius. */
@@ -94,9 +107,13 @@ export type Job = z.infer<typeof jobSchema>;
 export type JobPass = Job['passes'][number];
 export type ContourUse = Job['uses'][string];
 
+/** The passes that cut a member. */
+export const passesOf = (job: Pick<Job, 'passes' | 'punchPasses'>, role: MemberRole): readonly JobPass[] =>
+  (role === 'punch' ? job.punchPasses : null) ?? job.passes;
+
 /**
  * A new job on a drawing, with starting values of common practice: 1 mm soft cold-rolled steel, table clearance,
- * 0.25 mm wire, one rough and two skims (skims of 0.003–0.015 mm: common practice), spark-eroded start holes of 1 mm.
+ * 0.25 mm wire, the shipped technology table's one rough and two skims, spark-eroded start holes of 1 mm.
  */
 export function newJob(fileName: string, content: string): Job {
   return {
@@ -116,15 +133,22 @@ export function newJob(fileName: string, content: string): Job {
     uses: {},
     sizeShifts: {},
     wire: { diameter: 0.25 },
-    passes: [
-      { sparkGap: 0.025, stockLeft: 0.015, feed: 4 },
-      { sparkGap: 0.022, stockLeft: 0.004, feed: 6 },
-      { sparkGap: 0.02, stockLeft: 0, feed: 8 },
-    ],
+    blocks: { die: 25, punch: 50 },
+    technology: shippedTechnology,
+    passRule: 'table',
+    passes: shippedPasses(0.25, 25),
+    punchPasses: null,
     punchCorners: 'as drawn',
     dieCorners: 'as drawn',
     lead: { holeDiameter: 1, holeClearance: 0.3, length: 3, tabLength: 2, direction: 'counter-clockwise' },
     output: { unit: 'mm', program: 'wire centre' },
     settled: {},
   };
+}
+
+/** Passes that the shipped table has the same for blocks of 25 and 50 mm. */
+function shippedPasses(wire: number, height: number): JobPass[] {
+  const passes = tabulatedPasses(shippedTechnology, wire, height);
+  invariant(passes.ok, 'the shipped table has the starting wire');
+  return passes.value.map((pass) => ({ ...pass, feed: null }));
 }

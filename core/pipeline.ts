@@ -12,7 +12,7 @@ import type { Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { remember, rememberMany } from './remember';
 import { sizedContour } from './sized-contour';
-import { passOffsets } from './wire/pass-offsets';
+import { wirePasses } from './wire-passes';
 
 /** Says what is being worked on and how much of the whole is done, 0 to 1. */
 export type Progress = (step: string, fraction: number) => void;
@@ -48,8 +48,8 @@ export function createPipeline(): Pipeline {
     if (!drawing.ok) return drawing;
     const clearance = chooseClearance(job.clearance, job.stock);
     if (!clearance.ok) return clearance;
-    const offsets = passOffsets(job.wire.diameter, job.passes);
-    if (!offsets.ok) return offsets;
+    const technology = wirePasses(job);
+    if (!technology.ok) return technology;
     const pairs: PairPlan[] = [];
     const used = drawing.value.contours.flatMap((contour) => {
       const use = job.uses[contour.id] ?? (contour.depth % 2 === 0 ? 'blank' : 'pierce');
@@ -63,7 +63,7 @@ export function createPipeline(): Pipeline {
           use,
           clearance.value.choice.perSide,
           job.wire.diameter,
-          job.passes,
+          technology.value,
           { punch: job.punchCorners === 'match the die', die: job.dieCorners === 'match the punch' },
           job.lead,
         ),

@@ -13,8 +13,9 @@ import type { Job } from './job';
 import type { Member, MemberRole, Pair } from './plan';
 import { invariant } from './problem';
 import { asCutRegion } from './wire/as-cut';
-import { passOffsets, reachOf } from './wire/pass-offsets';
+import { passOffsets, reachOf, type WirePass } from './wire/pass-offsets';
 import { planCuts } from './wire/plan-cuts';
+import type { WirePasses } from './wire-passes';
 
 export interface PairPlan {
   readonly pair: Pair;
@@ -33,19 +34,19 @@ export function planPair(
   use: 'blank' | 'pierce',
   clearance: number,
   wireDiameter: number,
-  passes: Job['passes'],
+  passes: WirePasses,
   matching: Matching,
   lead: Job['lead'],
 ): PairPlan {
-  const reach = reachOf(wireDiameter, passes);
-  const radius = Math.max(0, reach - clearance);
+  const reach = { die: reachOf(wireDiameter, passes.die), punch: reachOf(wireDiameter, passes.punch) };
+  // A member's outside corners match the fillets that the wire leaves in the other one.
   const designed = pairContours(contour.contour, use, clearance, {
-    punch: matching.punch ? radius : 0,
-    die: matching.die ? radius : 0,
+    punch: matching.punch ? Math.max(0, reach.die - clearance) : 0,
+    die: matching.die ? Math.max(0, reach.punch - clearance) : 0,
   });
   const name = `${use}-${contour.id}`;
   const member = (role: MemberRole) =>
-    planMember(`${name}-${role}`, role, contour.id, designed[role], wireDiameter, passes, lead);
+    planMember(`${name}-${role}`, role, contour.id, designed[role], wireDiameter, passes[role], lead);
   const die = member('die');
   const punch = member('punch');
   const fit = memberFit(punch.member.asCut, die.member.asCut);
@@ -75,7 +76,7 @@ function planMember(
   contourId: string,
   designed: Region,
   wireDiameter: number,
-  passes: Job['passes'],
+  passes: readonly WirePass[],
   lead: Job['lead'],
 ): { member: Member; findings: readonly Finding[] } {
   const offsets = passOffsets(wireDiameter, passes);

@@ -6,8 +6,8 @@ import type { Chain, Contour, Point, Region } from './geometry/contour';
 export interface Plan {
   readonly drawing: Drawing;
   readonly clearance: ClearanceChoice;
-  /** Smallest inside radius the wire can cut: half the wire plus the finishing pass's spark gap. */
-  readonly reach: number;
+  /** Smallest inside radius the wire can cut, by member: half the wire plus the finishing pass's spark gap. */
+  readonly reach: Readonly<Record<MemberRole, number>>;
   readonly pairs: readonly Pair[];
   /** Worst first: stop, decide, note. */
   readonly findings: readonly Finding[];

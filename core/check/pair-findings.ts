@@ -3,7 +3,7 @@ import type { Contour, Region } from '../geometry/contour';
 import { indexOf } from '../geometry/segment-index';
 import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
-import type { Member, Pair } from '../plan';
+import type { Member, MemberRole, Pair } from '../plan';
 import { findingOf } from '../finding-of';
 import { sayLength } from '../say';
 import { stockGap, type StockGap } from './stock-gap';
@@ -12,7 +12,8 @@ import { extent } from './unreached-places';
 export interface FitQuery {
   readonly pair: Pair;
   readonly clearance: number;
-  readonly reach: number;
+  /** Smallest inside radius in each member. */
+  readonly reach: Readonly<Record<MemberRole, number>>;
   readonly matching: { readonly punch: boolean; readonly die: boolean };
 }
 
@@ -83,7 +84,7 @@ function uneven(query: FitQuery, worst: Narrowing, others: number): Finding {
 
 function placing({ pair, clearance, reach }: FitQuery, { fit, member, outline }: Narrowing) {
   return {
-    place: { ...fit.leastAt, reach: Math.max(4 * reach, 20 * clearance, extent(outline)) },
+    place: { ...fit.leastAt, reach: Math.max(4 * reach[member.role], 20 * clearance, extent(outline)) },
     contourId: pair.contourId,
     memberId: member.id,
     numbers: [
@@ -94,7 +95,7 @@ function placing({ pair, clearance, reach }: FitQuery, { fit, member, outline }:
 }
 
 function cures({ reach, clearance, matching }: FitQuery, member: Member): readonly Cure[] {
-  const radius = reach - clearance;
+  const radius = reach[member.role] - clearance;
   const other = member.role === 'die' ? 'punch' : 'die';
   const section = {
     kind: 'section',

@@ -4,7 +4,7 @@ import { tolerance } from '../geometry/tolerance';
 import type { Cut, CutRun, Member, PassPath, PassRuns, StartHole } from '../plan';
 import { overlappedRun } from './overlapped-run';
 
-export type ProgramStyle = 'wire centre' | 'compensated';
+export type ProgramKind = 'wire centre' | 'compensated';
 
 /** One thing a control is told, before units, rounding and words. mm, bulge = tan(angle / 4). */
 export type ProgramStep =
@@ -19,8 +19,8 @@ export type ProgramStep =
   | { readonly kind: 'move'; readonly to: Point; readonly bulge: number }
   | { readonly kind: 'stop'; readonly say: string };
 
-/** The style in which a member can really be written: compensated needs a contour with straight leads in every pass. */
-export function writableStyle(member: Member, wanted: ProgramStyle): ProgramStyle {
+/** The kind that a member can really be written as: compensated needs a contour with straight leads in every pass. */
+export function writableKind(member: Member, wanted: ProgramKind): ProgramKind {
   const passes = member.cuts.flatMap((cut) => cut.passes);
   return wanted === 'compensated' && passes.every(canCompensate) ? 'compensated' : 'wire centre';
 }
@@ -31,8 +31,8 @@ export function writableStyle(member: Member, wanted: ProgramStyle): ProgramStyl
  * in the kerf and a rapid move would break it. Compensation is off at every stop, because a control that stops with
  * the offset on may cut into an inside corner.
  */
-export function programSteps(member: Member, style: ProgramStyle): readonly ProgramStep[] {
-  const compensated = writableStyle(member, style) === 'compensated';
+export function programSteps(member: Member, kind: ProgramKind): readonly ProgramStep[] {
+  const compensated = writableKind(member, kind) === 'compensated';
   const cuts = member.cuts.filter((cut) => cut.passes.some((pass) => pass.main.cut.length > 0));
   return cuts.flatMap((cut, index) => [
     ...(index > 0 ? [{ kind: 'stop', say: 'cut the wire' } as const] : []),

@@ -4,14 +4,14 @@ import type { Member, Plan } from '../plan';
 import { formatLength, mmPerInch } from '../units';
 import { cautions, draftMark } from './cautions';
 import { formatProgram, passName } from './format-program';
-import { offsetNumber, programSteps, writableStyle } from './program-steps';
+import { offsetNumber, programSteps, writableKind } from './program-steps';
 
 /**
  * One member's program (ISO 6983-1) in the job's unit: the wire's centre path with the offset off, or the contour
  * with G41/G42 and the offset table as comments. A draft says so in its first line and stops before the first move.
  */
 export function writeProgram(member: Member, plan: Plan, job: Job): string {
-  const style = writableStyle(member, job.output.program);
+  const kind = writableKind(member, job.output.program);
   const draft = plan.released ? null : draftMark;
   const unit = job.output.unit;
   const header = [
@@ -20,15 +20,15 @@ export function writeProgram(member: Member, plan: Plan, job: Job): string {
     `Unit ${unit === 'inch' ? 'inch' : 'mm'}, absolute, zero is the drawing's zero`,
     stockLine(job, plan),
     `Wire ${both(job.wire.diameter)}`,
-    ...(style === 'compensated' ? offsetTable(member) : wireCentreTable(member)),
-    ...(style === job.output.program
+    ...(kind === 'compensated' ? offsetTable(member) : wireCentreTable(member)),
+    ...(kind === job.output.program
       ? []
       : ['A contour with offsets cannot be written here: this is the path of the wire centre']),
-    ...(programSteps(member, style).length === 0 ? ['Nothing to cut: see the findings'] : []),
+    ...(programSteps(member, kind).length === 0 ? ['Nothing to cut: see the findings'] : []),
     'Start with the wire out',
     ...cautions,
   ];
-  return formatProgram(programSteps(member, style), { unit, header, draft });
+  return formatProgram(programSteps(member, kind), { unit, header, draft });
 }
 
 function stockLine(job: Job, plan: Plan): string {

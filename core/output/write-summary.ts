@@ -1,12 +1,12 @@
 import { stockMaterial } from '../die/stock-materials';
 import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
-import type { Job } from '../job';
+import { passesOf, type Job } from '../job';
 import type { Pair, Plan } from '../plan';
 import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
 import { cautions, draftMark } from './cautions';
-import { writableStyle } from './program-steps';
+import { writableKind } from './program-steps';
 
 /** The whole result on one page of plain text, lengths in mm and inch. Ends with a line break. */
 export function writeSummary(plan: Plan, job: Job): string {
@@ -23,7 +23,7 @@ export function writeSummary(plan: Plan, job: Job): string {
     row('Stock', `${sayLength(job.stock.thickness)} ${materialName(job)}`),
     row('Clearance', `${sayLength(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
     ...sizeShifts(plan, job),
-    row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${sayLength(plan.reach)}`),
+    row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${reach(plan)}`),
     row('Passes', passes(job)),
     row('Programs', programs(plan, job)),
     row('Contours', `${summary.contours}, members ${summary.members}`),
@@ -85,16 +85,23 @@ function whereOf({ memberId, contourId, place }: Finding, { output }: Job): stri
   return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }
 
+function reach({ reach: { die, punch } }: Plan): string {
+  return die === punch ? sayLength(die) : `${sayLength(die)} in the die, ${sayLength(punch)} in the punch`;
+}
+
 function passes(job: Job): string {
-  const skims = job.passes.length - 1;
-  return `one rough${skims > 0 ? ` and ${skims} ${skims === 1 ? 'skim' : 'skims'}` : ''}`;
+  const words = (count: number) =>
+    `one rough${count > 1 ? ` and ${count - 1} ${count === 2 ? 'skim' : 'skims'}` : ''}`;
+  const die = words(job.passes.length);
+  const punch = words(passesOf(job, 'punch').length);
+  return die === punch ? die : `die ${die}, punch ${punch}`;
 }
 
 function programs(plan: Plan, job: Job): string {
   const wanted = job.output.program;
   const name = { 'wire centre': 'path of the wire centre', compensated: 'contour with G41/G42' } as const;
   const members = plan.pairs.flatMap((pair) => [pair.die, pair.punch]);
-  const others = members.filter((member) => writableStyle(member, wanted) !== wanted);
+  const others = members.filter((member) => writableKind(member, wanted) !== wanted);
   const exception =
     others.length === 0 ? '' : `; ${others.map((member) => member.id).join(', ')} as ${name['wire centre']}`;
   return `ISO 6983, ${job.output.unit}, ${name[wanted]}${exception}`;

@@ -51,7 +51,7 @@ export function passOffsets(diameter: number, passes: readonly WirePass[]): Resu
 }
 
 /** The smallest inside radius the wire can cut: half its diameter plus the finishing pass's spark gap, mm. */
-export function reachOf(diameter: number, passes: readonly WirePass[]): number {
+export function reachOf(diameter: number, passes: readonly { readonly sparkGap: number }[]): number {
   return diameter / 2 + (passes[passes.length - 1]?.sparkGap ?? 0);
 }
 

@@ -1,4 +1,5 @@
 import { stockMaterial, stockMaterials } from '../../core/die/stock-materials';
+import { followTable } from '../../core/follow-table';
 import type { Job } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
 import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
@@ -48,7 +49,7 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out'>, Change>> = {
       return refuse('clearance', `"${text}" is not more than zero`, 'Give a share such as 6%.');
     return done({ ...job, clearance: { rule: 'percent', percent } });
   },
-  wire: (job, text) => withLength('wire', text, (diameter) => ({ ...job, wire: { diameter } })),
+  wire: (job, text) => withLength('wire', text, (diameter) => followTable({ ...job, wire: { diameter } })),
   program: (job, text) => {
     if (text !== 'centre' && text !== 'compensated') {
       return refuse('program', `"${text}" is no style of program`, 'Use centre or compensated.');

@@ -61,7 +61,7 @@ export function PassesPanel({ job }: { job: Job }) {
               <td>
                 <LengthInput
                   label={`Feed, ${passName(index).toLowerCase()}`}
-                  value={pass.feed}
+                  value={pass.feed ?? pass.rate / job.blocks.die}
                   onCommit={(feed, turning) =>
                     editJob(app, setPass, { pass: index, change: { feed } }, turning)
                   }

@@ -7,6 +7,7 @@ import { createPipeline } from '../../core/pipeline';
 import type { Plan } from '../../core/plan';
 import { jobOn, dxfOf } from '../support/dxf-of';
 import { circle, polygon, roundedRectangle, square } from '../support/shapes';
+import { jobPass } from '../support/job-pass';
 
 function planOf(job: Job): Plan {
   const plan = createPipeline().plan(job);
@@ -37,10 +38,7 @@ describe('the pipeline on a bad job: one clear problem', () => {
     [
       'a skim farther out than the rough cut',
       {
-        passes: [
-          { sparkGap: 0.02, stockLeft: 0, feed: 5 },
-          { sparkGap: 0.03, stockLeft: 0, feed: 5 },
-        ],
+        passes: [jobPass({ sparkGap: 0.02 }), { sparkGap: 0.03, stockLeft: 0, feed: 5 }],
       },
       'passes-out-of-order',
     ],
@@ -107,10 +105,7 @@ describe('findings of whole jobs', () => {
       [10, 10],
       [0, 10],
     );
-    const passes = [
-      { sparkGap: 0.02, stockLeft: 0.05, feed: 5 },
-      { sparkGap: 0.02, stockLeft: 0, feed: 5 },
-    ];
+    const passes = [jobPass({ sparkGap: 0.02, stockLeft: 0.05 }), jobPass({ sparkGap: 0.02 })];
     const plan = planOf(jobOn([dumbbell], { passes, clearance: { rule: 'typed', perSide: 0.01 } }));
     expect(plan.findings.some(({ title }) => title === 'Pass 1 does not get through a neck')).toBe(true);
   });

@@ -5,6 +5,7 @@ import type { Plan } from '../../core/plan';
 import { jobOn } from '../support/dxf-of';
 import { regionArea, regionLength } from '../support/contour-facts';
 import { circle, roundedRectangle } from '../support/shapes';
+import { jobPass } from '../support/job-pass';
 
 function planOf(job: Job): Plan {
   const plan = createPipeline().plan(job);
@@ -12,7 +13,7 @@ function planOf(job: Job): Plan {
   return plan.value;
 }
 
-const onePass: Job['passes'] = [{ sparkGap: 0.025, stockLeft: 0, feed: 5 }];
+const onePass: Job['passes'] = [jobPass({ sparkGap: 0.025 })];
 
 describe('worked examples, end to end from a drawing', () => {
   // Groover, Fundamentals of Modern Manufacturing, example 20.1: Ø150 disk, 3.2 mm half-hard cold-rolled steel.
@@ -51,7 +52,8 @@ describe('worked examples, end to end from a drawing', () => {
     });
     const plan = planOf(job);
     const [pair] = plan.pairs;
-    expect(plan.reach).toBeCloseTo(0.15, 12);
+    expect(plan.reach.die).toBeCloseTo(0.15, 12);
+    expect(plan.reach.punch).toBeCloseTo(0.15, 12);
     expect(plan.clearance.perSide).toBeCloseTo(0.075, 12);
     expect(regionLength(pair?.die.designed ?? [])).toBeCloseTo(59.141593, 6);
     expect(regionArea(pair?.die.designed ?? [])).toBeCloseTo(199.785398, 6);

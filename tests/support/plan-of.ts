@@ -3,6 +3,7 @@ import { contourLength, reversedChain } from '../../core/geometry/contour-measur
 import { newJob, type Job } from '../../core/job';
 import type { Finding } from '../../core/finding';
 import type { CutRun, Member, PassPath, PassRuns, Plan } from '../../core/plan';
+import { jobPass } from './job-pass';
 
 /** Bulge of a quarter turn, tan(90° / 4): DXF reference, LWPOLYLINE group 42. */
 const quarter = Math.tan(Math.PI / 8);
@@ -27,6 +28,7 @@ export function planOf(parts: PlanParts): Plan {
   const findings = parts.findings ?? [];
   const die = memberOf(parts, 'die', 0);
   const punch = memberOf(parts, 'punch', -clearance);
+  const reach = job.wire.diameter / 2 + (job.passes.at(-1)?.sparkGap ?? 0);
   const box = { minX: -width / 2, minY: -height / 2, maxX: width / 2, maxY: height / 2 };
   const drawn = { id: 'c1', contour: roundedRectangle(parts, 0), layer: '0', depth: 0, parentId: null };
   const count = (weight: Finding['weight']) => findings.filter((finding) => finding.weight === weight).length;
@@ -43,7 +45,7 @@ export function planOf(parts: PlanParts): Plan {
       findings: [],
     },
     clearance: { perSide: clearance, reason: 'given' },
-    reach: job.wire.diameter / 2 + (job.passes.at(-1)?.sparkGap ?? 0),
+    reach: { die: reach, punch: reach },
     pairs: [{ contourId: 'c1', use: 'blank', die, punch, fit: null }],
     findings,
     released: parts.released ?? true,
@@ -70,7 +72,8 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
   const passes = parts.job.passes.map((pass, index, all) => {
     const offset = wireRadius + pass.sparkGap + pass.stockLeft;
     const loop = roundedRectangle(parts, designedOffset + outward * offset);
-    return passOf({ index, count: all.length, offset, feed: pass.feed, loop, designed, start, role });
+    const feed = pass.feed ?? pass.rate / parts.job.blocks[role];
+    return passOf({ index, count: all.length, offset, feed, loop, designed, start, role });
   });
   return {
     id: `blank-1-${role}`,
@@ -161,7 +164,7 @@ export function exampleParts(
   const job: Job = {
     ...newJob('example.dxf', ''),
     stock: { material: 'cold-rolled-half-hard', thickness: 1 },
-    passes: [{ sparkGap: 0.025, stockLeft: 0, feed: 4 }],
+    passes: [jobPass({ sparkGap: 0.025, feed: 4 })],
     output: { unit: change.unit ?? 'mm', program: change.program ?? 'wire centre' },
   };
   return { width: 20, height: 10, radius: 0.5, clearance: 0.075, job } as const;

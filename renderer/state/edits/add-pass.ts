@@ -15,6 +15,7 @@ export const addPass: JobEdit<void> = {
     const stockLeft = before ? before.stockLeft / 2 : firstSkimStock;
     return {
       ...job,
+      passRule: 'typed',
       passes: [...job.passes.slice(0, -1), { ...last, stockLeft }, { ...last, stockLeft: 0 }],
     };
   },

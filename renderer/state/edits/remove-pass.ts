@@ -11,6 +11,7 @@ export const removePass: JobEdit<number> = {
     const left = job.passes.filter((_, index) => index !== pass);
     return {
       ...job,
+      passRule: 'typed',
       passes: left.map((old, index) => (index === left.length - 1 ? { ...old, stockLeft: 0 } : old)),
     };
   },

@@ -15,6 +15,7 @@ export const setPass: JobEdit<PassChange> = {
   label: ({ pass, change }) => `${changeNames(change)} of the ${passName(pass).toLowerCase()}`,
   apply: (job, { pass, change }) => ({
     ...job,
+    passRule: 'typed',
     passes: job.passes.map((old, index) => (index === pass ? { ...old, ...change } : old)),
   }),
 };

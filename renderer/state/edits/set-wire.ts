@@ -1,3 +1,4 @@
+import { followTable } from '../../../core/follow-table';
 import { formatLength } from '../../../core/units';
 import type { JobEdit } from '../job-edit';
 
@@ -6,5 +7,5 @@ export const setWire: JobEdit<number> = {
   id: 'set-wire',
   undo: 'merge',
   label: (diameter, job) => `Wire ${formatLength(diameter, job.output.unit)}`,
-  apply: (job, diameter) => ({ ...job, wire: { diameter } }),
+  apply: (job, diameter) => followTable({ ...job, wire: { diameter } }),
 };

@@ -36,7 +36,7 @@ export function emptyPlan(released: boolean): Plan {
       findings: [],
     },
     clearance: { perSide: 0.06, reason: 'typed' },
-    reach: 0.15,
+    reach: { die: 0.15, punch: 0.15 },
     pairs: [],
     findings: [],
     released,

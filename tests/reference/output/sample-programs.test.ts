@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { tolerance } from '../../../core/geometry/tolerance';
 import { jobOnDrawing } from '../../../core/job-file';
-import { writableStyle } from '../../../core/output/program-steps';
+import { writableKind } from '../../../core/output/program-steps';
 import { writeProgram } from '../../../core/output/write-program';
 import { createPipeline } from '../../../core/pipeline';
 import type { Member } from '../../../core/plan';
@@ -40,7 +40,7 @@ describe.skipIf(missing)('programs of the samples in the RS274/NGC interpreter',
       // Three steps of the interpreter's answer (4 decimals): it rounds both coordinates of ends and centres.
       const rounding = 3 * 0.0001 * units[unit];
       for (const member of plan.pairs.flatMap((pair) => [pair.die, pair.punch])) {
-        expect(writableStyle(member, program)).toBe(program);
+        expect(writableKind(member, program)).toBe(program);
         const passes = passesOf(member);
         const offsets = Object.fromEntries(passes.map((pass) => [pass.pass + 1, pass.offset]));
         const run = runProgram(writeProgram(member, plan, job), offsets);

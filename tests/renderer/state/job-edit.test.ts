@@ -17,6 +17,7 @@ import { settleFinding } from '../../../renderer/state/edits/settle-finding';
 import { editJob, endTurning } from '../../../renderer/state/job-edit';
 import { smallFinding } from '../support/small-finding';
 import { openTestApp, testApp, testJob } from '../support/test-app';
+import { jobPass } from '../../support/job-pass';
 
 describe('editJob', () => {
   it('makes one step of one change, with a label that says it', () => {
@@ -101,7 +102,7 @@ describe('passes', () => {
   });
 
   it('adds the first skim to a rough cut alone', () => {
-    const rough = { ...testJob, passes: [{ sparkGap: 0.03, stockLeft: 0, feed: 4 }] };
+    const rough = { ...testJob, passes: [jobPass({ sparkGap: 0.03 })] };
     expect(addPass.apply(rough, undefined).passes.map(({ stockLeft }) => stockLeft)).toEqual([0.005, 0]);
   });
 
