@@ -37,6 +37,8 @@ export const tolerance = {
    * small as the offset itself, which controls refuse: a tenth of the finest accuracy in the trade, above six decimals' rounding.
    */
   compensationRoom: 0.0005,
+  /** The radii at both ends of a programmed arc may differ by this at most: RS274/NGC (NIST IR 6556) refuses more. */
+  arcRadii: 0.002,
   /** The as-cut clearance counts as even within this: a fifth of a tenth of a thousandth of an inch. */
   uneven: 0.0005,
   /** Chord error of the polygons in the independent proof. */
