@@ -6,6 +6,7 @@ import { passesOf, type Job } from './job';
 import type { PairPlan } from './plan-pair';
 import type { Plan, Summary } from './plan';
 import { reachOf } from './wire/pass-offsets';
+import { planBlocks } from './wire/plan-blocks';
 
 /** Gathers the stages' results: findings worst first, what is still open, and whether the job may be released. */
 export function asPlan(
@@ -31,7 +32,7 @@ export function asPlan(
     partSize: { width: drawing.box.maxX - drawing.box.minX, height: drawing.box.maxY - drawing.box.minY },
     cutLength: members
       .flatMap(({ cuts }) => cuts.flatMap(({ passes }) => passes))
-      .flatMap(({ main, tab }) => [main, ...(tab ? [tab] : [])])
+      .flatMap(({ main, tabs }) => [...main, ...tabs])
       .reduce((sum, run) => sum + chainLength(run.cut), 0),
     largestGouge: Math.max(0, ...proofs.map(({ gouge }) => gouge)),
     largestRemainder: Math.max(0, ...proofs.map(({ remainder }) => remainder)),
@@ -45,6 +46,7 @@ export function asPlan(
       punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
     },
     pairs,
+    blocks: planBlocks(members, job.setup),
     findings,
     released:
       open.stop === 0 && open.decide === 0 && members.length > 0 && proofs.every(({ passed }) => passed),

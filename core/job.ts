@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cutChoiceSchema, leadSchema, newLead, newSetup, setupSchema } from './cut-settings';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
 import type { MemberRole } from './plan';
@@ -13,7 +14,6 @@ export const jobVersion = 1;
 export const jobFileEnding = '.diewright.json';
 
 const positive = z.number().positive();
-const notNegative = z.number().nonnegative();
 const unitNames = Object.keys(drawingUnits) as [DrawingUnit, ...DrawingUnit[]];
 
 const repairNames = repairSwitches as readonly [RepairSwitch, ...RepairSwitch[]];
@@ -85,15 +85,10 @@ export const jobSchema = z.strictObject({
   punchCorners: z.enum(['as drawn', 'match the die']),
   /** The other way round: the die's outside corners where the punch keeps a fillet. A blank then gets that radius. */
   dieCorners: z.enum(['as drawn', 'match the punch']),
-  lead: z.strictObject({
-    holeDiameter: positive,
-    /** From the hole's edge to the path, mm. */
-    holeClearance: notNegative,
-    /** Wanted length of the straight lead-in from the hole's centre to the path, mm. */
-    length: positive,
-    tabLength: notNegative,
-    direction: z.enum(['counter-clockwise', 'clockwise']),
-  }),
+  lead: leadSchema,
+  setup: setupSchema,
+  /** What a person chose for single cuts against the rules above, by cut id. */
+  cuts: z.record(z.string(), cutChoiceSchema).default({}),
   output: z.strictObject({
     unit: z.enum(['mm', 'inch']),
     /** The path of the wire's centre, or the contour with G41/G42 and an offset table. */
@@ -140,7 +135,9 @@ export function newJob(fileName: string, content: string): Job {
     punchPasses: null,
     punchCorners: 'as drawn',
     dieCorners: 'as drawn',
-    lead: { holeDiameter: 1, holeClearance: 0.3, length: 3, tabLength: 2, direction: 'counter-clockwise' },
+    lead: newLead,
+    setup: newSetup,
+    cuts: {},
     output: { unit: 'mm', program: 'wire centre' },
     settled: {},
   };

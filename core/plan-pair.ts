@@ -94,7 +94,7 @@ function planMember(
     wireDiameter,
     sparkGap,
   });
-  const planned = planCuts(designed, role, offsets.value, lead);
+  const planned = planCuts(id, designed, role, offsets.value, lead);
   const cuts = planned.map(({ cut }) => cut);
   const proof = proveMember(designed, role, cuts, reach);
   return {

@@ -1,6 +1,6 @@
 import type { Drawing } from './drawing/drawing';
 import type { Finding } from './finding';
-import type { Chain, Contour, Point, Region } from './geometry/contour';
+import type { Box, Chain, Contour, Point, Region } from './geometry/contour';
 
 /** What the whole pipeline makes of a job: everything the window draws and the writers write. All mm and radians. */
 export interface Plan {
@@ -9,6 +9,8 @@ export interface Plan {
   /** Smallest inside radius the wire can cut, by member: half the wire plus the finishing pass's spark gap. */
   readonly reach: Readonly<Record<MemberRole, number>>;
   readonly pairs: readonly Pair[];
+  /** The blocks of steel that the members are cut from, each with its order of work: one program a block. */
+  readonly blocks: readonly Block[];
   /** Worst first: stop, decide, note. */
   readonly findings: readonly Finding[];
   /** True when every finding of weight stop or decide is settled and all proofs passed. */
@@ -65,20 +67,42 @@ export interface Remainder {
   readonly area: number;
 }
 
-/** One threading: a start hole and everything cut from it. */
+/**
+ * Everything that is cut along one loop of the finishing pass. Tabs part the loop into as many stretches, each with a
+ * start of its own (the wire cannot pass a tab); without a tab the loop is one stretch. Stretch i begins at the far
+ * end of tab i - 1 and ends where tab i begins, in the job's direction.
+ */
 export interface Cut {
-  /** Null where no start hole fits. */
-  readonly start: StartHole | null;
+  /** `<member id>-1`, …, largest loop first: names the cut's own choices in the job. */
+  readonly id: string;
   /** Where the waste lies: enclosed by the loop (a die opening, a pocket in a punch) or around it. */
   readonly waste: 'inside' | 'outside';
-  readonly tab: { readonly from: Point; readonly to: Point; readonly length: number } | null;
+  /** Where the wire is threaded, one for each stretch; null where no start hole fits. */
+  readonly starts: readonly (StartHole | null)[];
+  /** Tab i lies after stretch i. */
+  readonly tabs: readonly Tab[];
+  /** Whether the piece inside is dropped after roughing and the skims run all round, or kept to the last. */
+  readonly slug: 'dropped' | 'kept';
   readonly passes: readonly PassPath[];
+  /** The cut's own order of work. */
+  readonly threadings: readonly Threading[];
 }
 
 export interface StartHole {
   readonly x: number;
   readonly y: number;
+  /** 0 at the block's edge. */
   readonly diameter: number;
+  /** A hole to be made, one that the drawing has, or the outside of the block, from which the wire cuts in. */
+  readonly kind: 'drilled' | 'drawn' | 'edge';
+}
+
+/** What holds the piece until it is cut off, on the rough pass's loop. */
+export interface Tab {
+  readonly from: Point;
+  readonly to: Point;
+  /** Along the loop, mm. */
+  readonly length: number;
 }
 
 /** The wire's centre path of one pass, and what a compensated program runs along instead. */
@@ -98,10 +122,33 @@ export interface PassPath extends PassRuns {
   readonly contour: PassRuns | null;
 }
 
-/** What one pass cuts: all but the tab, and, after the stop, the tab; null where the piece has none. */
+/**
+ * What one pass cuts: the stretches between the tabs, and the tabs. A skim after the slug was dropped has one main run
+ * all round and no tabs.
+ */
 export interface PassRuns {
-  readonly main: CutRun;
-  readonly tab: CutRun | null;
+  readonly main: readonly CutRun[];
+  readonly tabs: readonly CutRun[];
+}
+
+/** Everything that is cut from one threading of the wire to the next. */
+export interface Threading {
+  /** Index into the cut's starts. */
+  readonly start: number;
+  /** Whether someone has to stand by: a piece comes loose. */
+  readonly attended: boolean;
+  readonly runs: readonly ThreadedRun[];
+  /** What has to be done at the end, besides cutting the wire, e.g. "take the slug out"; null: nothing. */
+  readonly after: string | null;
+}
+
+export interface ThreadedRun {
+  readonly pass: number;
+  readonly part: keyof PassRuns;
+  /** Index into the pass's main runs or tabs. */
+  readonly index: number;
+  /** Why the machine stops before this run, e.g. "secure the piece"; null: it goes on. */
+  readonly stop: string | null;
 }
 
 /** From where the wire waits in the waste to the contour, along it, and back into the waste. */
@@ -111,6 +158,31 @@ export interface CutRun {
   readonly leadOut: Chain;
   /** The side of the contour that the wire runs on, seen along this run. */
   readonly wireSide: 'left' | 'right';
+}
+
+/** One block of steel in the machine: what is cut from it in one program. */
+export interface Block {
+  /** `die`, `die-2`, …, `punch`, or the one member's id: names its program. */
+  readonly id: string;
+  readonly role: MemberRole;
+  readonly memberIds: readonly string[];
+  readonly outline: Box;
+  /** Parts of the block that the wire has to keep out of. */
+  readonly clamps: readonly Box[];
+  /** Least width of steel to be left between a start hole or the path and the block's edge, mm. */
+  readonly frame: number;
+  /** Every threading of every cut, in the order of work. */
+  readonly order: readonly BlockThreading[];
+  /** From threading to threading with the wire out, mm. */
+  readonly travel: number;
+}
+
+export interface BlockThreading {
+  readonly memberId: string;
+  /** Index into the member's cuts. */
+  readonly cut: number;
+  /** Index into the cut's threadings. */
+  readonly threading: number;
 }
 
 /** The verdict of the independent proof (clipper-lib). */

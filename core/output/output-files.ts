@@ -7,18 +7,17 @@ import { writeProgram } from './write-program';
 import { writeSummary } from './write-summary';
 
 /**
- * Everything a plan gives: the DXF, one program a member, the findings, the summary and the job itself. While the
+ * Everything a plan gives: the DXF, one program a block, the findings, the summary and the job itself. While the
  * plan is not released the names of the drawing and the programs carry DRAFT.
  */
 export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly OutputFile[] {
   const name = fileStem(job.name);
   const mark = plan.released ? '' : '.DRAFT';
-  const members = plan.pairs.flatMap((pair) => [pair.die, pair.punch]);
   return [
     { name: `${name}-paths${mark}.dxf`, text: writeDxf(plan, job) },
-    ...members.map((member) => ({
-      name: `${name}-${fileStem(member.id)}${mark}.nc`,
-      text: writeProgram(member, plan, job),
+    ...plan.blocks.map((block) => ({
+      name: `${name}-${fileStem(block.id)}${mark}.nc`,
+      text: writeProgram(block, plan, job),
     })),
     { name: `${name}-findings.csv`, text: writeFindingsCsv(plan, job) },
     { name: `${name}-summary.txt`, text: writeSummary(plan, job) },

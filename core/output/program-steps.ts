@@ -1,7 +1,8 @@
 import type { Chain, Point } from '../geometry/contour';
 import { reversedChain } from '../geometry/contour-measures';
 import { tolerance } from '../geometry/tolerance';
-import type { Cut, CutRun, Member, PassPath, PassRuns, StartHole } from '../plan';
+import type { CutRun, PassPath, PassRuns, StartHole } from '../plan';
+import type { WorkRun, WorkStep } from '../wire/block-work';
 import { overlappedRun } from './overlapped-run';
 
 export type ProgramKind = 'wire centre' | 'compensated';
@@ -19,47 +20,48 @@ export type ProgramStep =
   | { readonly kind: 'move'; readonly to: Point; readonly bulge: number }
   | { readonly kind: 'stop'; readonly say: string };
 
-/** The kind that a member can really be written as: compensated needs a contour with straight leads in every pass. */
-export function writableKind(member: Member, wanted: ProgramKind): ProgramKind {
-  const passes = member.cuts.flatMap((cut) => cut.passes);
-  return wanted === 'compensated' && passes.every(canCompensate) ? 'compensated' : 'wire centre';
+/** The kind that a block can really be written as: compensated needs a contour with straight leads in every run. */
+export function writableKind(work: readonly WorkStep[], wanted: ProgramKind): ProgramKind {
+  const runs = work.flatMap((step) => step.runs);
+  return wanted === 'compensated' && runs.every(canCompensate) ? 'compensated' : 'wire centre';
 }
 
 /**
- * A member's cuts as steps: threading, the passes one after the other with the tab left standing, a stop to secure
- * the piece, the tab. Where a run starts elsewhere than the last one ended, a straight feed joins them: the wire is
- * in the kerf and a rapid move would break it. Compensation is off at every stop, because a control that stops with
- * the offset on may cut into an inside corner.
+ * A block's work as steps: threading, the runs one after the other, and the stops between. Where a run starts
+ * elsewhere than the last one ended, a straight feed joins them: the wire is in the kerf and a rapid move would break
+ * it. Compensation is off at every stop, because a control that stops with the offset on may cut into an inside corner.
  */
-export function programSteps(member: Member, kind: ProgramKind): readonly ProgramStep[] {
-  const compensated = writableKind(member, kind) === 'compensated';
-  const cuts = member.cuts.filter((cut) => cut.passes.some((pass) => pass.main.cut.length > 0));
-  return cuts.flatMap((cut, index) => [
-    ...(index > 0 ? [{ kind: 'stop', say: 'cut the wire' } as const] : []),
-    ...cutSteps(cut, compensated),
+export function programSteps(work: readonly WorkStep[], kind: ProgramKind): readonly ProgramStep[] {
+  const compensated = writableKind(work, kind) === 'compensated';
+  const cutting = work.filter(({ runs }) => runs.some(({ path }) => path.cut.length > 0));
+  return cutting.flatMap((step, index) => [
+    ...stepsOf(step, compensated),
+    ...(index + 1 < cutting.length || step.threading.after !== null
+      ? [{ kind: 'stop', say: sayAfter(step) } as const]
+      : []),
   ]);
 }
+
+const sayAfter = ({ threading: { after } }: WorkStep): string =>
+  after === null ? 'cut the wire' : `cut the wire and ${after}`;
 
 /** Entry of the offset table that a pass uses: 1 for the rough cut. */
 export const offsetNumber = (pass: PassPath): number => pass.pass + 1;
 
-function cutSteps(cut: Cut, compensated: boolean): readonly ProgramStep[] {
-  const runsOf = (pass: PassPath): PassRuns => (compensated ? pass.contour : null) ?? pass;
-  const first = cut.passes[0];
-  const path = new Path(cut, first ? runsOf(first).main : null);
-  const write = (pass: PassPath, part: 'main' | 'tab') => {
-    const run = runsOf(pass)[part];
-    if (!run || run.cut.length < 2) return;
-    path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tab' });
-    const cut = compensated ? overlapped(runsOf(pass), run, pass.offset) : null;
+function stepsOf({ start, runs }: WorkStep, compensated: boolean): readonly ProgramStep[] {
+  const runOf = (run: WorkRun): CutRun => (compensated ? run.contour : null) ?? run.path;
+  const [first] = runs;
+  const path = new Path(start, first ? runOf(first) : null);
+  for (const work of runs) {
+    const { pass, part, stop } = work;
+    const run = runOf(work);
+    if (run.cut.length < 2) continue;
+    if (stop !== null) path.steps.push({ kind: 'stop', say: stop });
+    path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tabs' });
+    const cut = compensated && pass.contour ? overlapped(pass.contour, run, pass.offset) : null;
     if (cut) path.offsetRun(run, cut, offsetNumber(pass));
     else path.run(run);
-  };
-  for (const pass of cut.passes) write(pass, 'main');
-  if (cut.passes.some((pass) => runsOf(pass).tab)) {
-    path.steps.push({ kind: 'stop', say: 'secure the piece before the tab is cut' });
   }
-  for (const pass of cut.passes) write(pass, 'tab');
   return path.steps;
 }
 
@@ -67,25 +69,23 @@ function cutSteps(cut: Cut, compensated: boolean): readonly ProgramStep[] {
  * The run's cut, begun a little earlier along what lies before it: the tab before the main run, and the other way.
  * Null where there is no room.
  */
-function overlapped({ main, tab }: PassRuns, run: CutRun, offset: number): Chain | null {
+function overlapped({ main, tabs }: PassRuns, run: CutRun, offset: number): Chain | null {
   const waste = run.leadIn.at(-2);
-  const neighbour = (run === main ? tab : main) ?? main;
-  const before = [neighbour.cut, reversedChain(neighbour.cut)].find((chain) =>
-    meets(chain.at(-1), run.cut[0]),
-  );
+  const neighbours = main.includes(run) && tabs.length > 0 ? tabs : main;
+  const before = neighbours
+    .flatMap(({ cut }) => [cut, reversedChain(cut)])
+    .find((chain) => meets(chain.at(-1), run.cut[0]));
   return waste && before ? overlappedRun(run.cut, before, { waste, side: run.wireSide, offset }) : null;
 }
 
 /** The offset goes on and off along a straight lead; a control needs it longer than the offset. */
-function canCompensate(pass: PassPath): boolean {
-  const runs = pass.contour;
-  if (pass.main.cut.length === 0) return true;
-  if (!runs) return false;
-  return [runs.main, ...(runs.tab ? [runs.tab] : [])].every(
-    (run) =>
-      isLongLine(run.leadIn.slice(0, 2)) &&
-      isLongLine(run.leadOut.slice(-2)) &&
-      overlapped(runs, run, pass.offset) !== null,
+function canCompensate({ pass, path, contour: run }: WorkRun): boolean {
+  if (path.cut.length === 0) return true;
+  if (!run || !pass.contour) return false;
+  return (
+    isLongLine(run.leadIn.slice(0, 2)) &&
+    isLongLine(run.leadOut.slice(-2)) &&
+    overlapped(pass.contour, run, pass.offset) !== null
   );
 
   function isLongLine([from, to]: Chain): boolean {
@@ -93,12 +93,12 @@ function canCompensate(pass: PassPath): boolean {
   }
 }
 
-/** The steps of one cut as they grow, and where the wire is. */
+/** The steps of one threading as they grow, and where the wire is. */
 class Path {
   readonly steps: ProgramStep[];
   private at: Point;
 
-  constructor({ start }: Cut, first: CutRun | null) {
+  constructor(start: StartHole | null, first: CutRun | null) {
     const at = start ?? first?.leadIn[0] ?? first?.cut[0] ?? { x: 0, y: 0 };
     this.at = { x: at.x, y: at.y };
     this.steps = [{ kind: 'thread', at: this.at, hole: start }];

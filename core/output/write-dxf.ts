@@ -66,16 +66,19 @@ class Sheet {
   }
 
   private cut(member: Member, cut: Cut) {
-    if (cut.start) {
-      const centre = { x: cut.start.x * this.scale, y: cut.start.y * this.scale, z: 0 };
+    for (const start of cut.starts) {
+      if (!start || start.diameter === 0) continue;
+      const centre = { x: start.x * this.scale, y: start.y * this.scale, z: 0 };
       const layerName = this.layer(member, 'start-hole');
-      this.dxf.addCircle(centre, (cut.start.diameter / 2) * this.scale, { layerName });
+      this.dxf.addCircle(centre, (start.diameter / 2) * this.scale, { layerName });
     }
     for (const pass of cut.passes) {
       this.closed(pass.loop, this.passLayer(member, pass));
-      this.open(pass.main.leadIn, this.layer(member, 'lead'));
-      this.open(pass.main.leadOut, this.layer(member, 'lead'));
-      if (pass.tab) this.open(pass.tab.cut, this.layer(member, 'tab'));
+      for (const { leadIn, leadOut } of pass.main) {
+        this.open(leadIn, this.layer(member, 'lead'));
+        this.open(leadOut, this.layer(member, 'lead'));
+      }
+      for (const { cut: tab } of pass.tabs) this.open(tab, this.layer(member, 'tab'));
     }
   }
 

@@ -1,34 +1,38 @@
 import { stockMaterial } from '../die/stock-materials';
 import type { Job } from '../job';
-import type { Member, Plan } from '../plan';
+import type { Block, PassPath, Plan } from '../plan';
 import { formatLength, mmPerInch } from '../units';
+import { blockWork, type WorkStep } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
 import { formatProgram, passName } from './format-program';
 import { offsetNumber, programSteps, writableKind } from './program-steps';
 
 /**
- * One member's program (ISO 6983-1) in the job's unit: the wire's centre path with the offset off, or the contour
+ * The program of one block (ISO 6983-1) in the job's unit: the wire's centre path with the offset off, or the contour
  * with G41/G42 and the offset table as comments. A draft says so in its first line and stops before the first move.
  */
-export function writeProgram(member: Member, plan: Plan, job: Job): string {
-  const kind = writableKind(member, job.output.program);
+export function writeProgram(block: Block, plan: Plan, job: Job): string {
+  const work = blockWork(plan, block);
+  const kind = writableKind(work, job.output.program);
+  const steps = programSteps(work, kind);
   const draft = plan.released ? null : draftMark;
   const unit = job.output.unit;
   const header = [
     ...(draft === null ? [] : [draft]),
-    `Diewright - ${job.name} - ${member.id}`,
+    `Diewright - ${job.name} - ${block.id}`,
+    ...(block.memberIds.length > 1 ? [`Cuts ${block.memberIds.join(', ')}`] : []),
     `Unit ${unit === 'inch' ? 'inch' : 'mm'}, absolute, zero is the drawing's zero`,
     stockLine(job, plan),
     `Wire ${both(job.wire.diameter)}`,
-    ...(kind === 'compensated' ? offsetTable(member) : wireCentreTable(member)),
+    ...(kind === 'compensated' ? offsetTable(work) : wireCentreTable(work)),
     ...(kind === job.output.program
       ? []
       : ['A contour with offsets cannot be written here: this is the path of the wire centre']),
-    ...(programSteps(member, kind).length === 0 ? ['Nothing to cut: see the findings'] : []),
+    ...(steps.length === 0 ? ['Nothing to cut: see the findings'] : []),
     'Start with the wire out',
     ...cautions,
   ];
-  return formatProgram(programSteps(member, kind), { unit, header, draft });
+  return formatProgram(steps, { unit, header, draft });
 }
 
 function stockLine(job: Job, plan: Plan): string {
@@ -36,25 +40,25 @@ function stockLine(job: Job, plan: Plan): string {
   return `Stock ${both(job.stock.thickness)} ${name}, clearance ${both(plan.clearance.perSide)} per side`;
 }
 
-function wireCentreTable(member: Member): string[] {
+function wireCentreTable(work: readonly WorkStep[]): string[] {
   return [
     'Path of the wire centre: no offset in the control',
-    ...passes(member).map(({ pass, offset }) => `${passName(pass)}: ${offsetText(offset)} from the contour`),
+    ...passes(work).map(({ pass, offset }) => `${passName(pass)}: ${offsetText(offset)} from the contour`),
   ];
 }
 
-function offsetTable(member: Member): string[] {
+function offsetTable(work: readonly WorkStep[]): string[] {
   return [
     'Contour: set these offsets in the control before running',
-    ...passes(member).map(
+    ...passes(work).map(
       (pass) => `D${offsetNumber(pass)} = ${offsetText(pass.offset)} - ${passName(pass.pass)}`,
     ),
   ];
 }
 
 /** Each pass once, whatever the number of cuts. */
-function passes(member: Member) {
-  const all = member.cuts.flatMap((cut) => cut.passes);
+function passes(work: readonly WorkStep[]): readonly PassPath[] {
+  const all = work.flatMap(({ cut }) => cut.passes);
   return [...new Map(all.map((pass) => [pass.pass, pass])).values()].sort((a, b) => a.pass - b.pass);
 }
 

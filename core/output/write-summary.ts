@@ -5,6 +5,7 @@ import { passesOf, type Job } from '../job';
 import type { Pair, Plan } from '../plan';
 import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
+import { blockWork } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
 import { writableKind } from './program-steps';
 
@@ -100,10 +101,9 @@ function passes(job: Job): string {
 function programs(plan: Plan, job: Job): string {
   const wanted = job.output.program;
   const name = { 'wire centre': 'path of the wire centre', compensated: 'contour with G41/G42' } as const;
-  const members = plan.pairs.flatMap((pair) => [pair.die, pair.punch]);
-  const others = members.filter((member) => writableKind(member, wanted) !== wanted);
+  const others = plan.blocks.filter((block) => writableKind(blockWork(plan, block), wanted) !== wanted);
   const exception =
-    others.length === 0 ? '' : `; ${others.map((member) => member.id).join(', ')} as ${name['wire centre']}`;
+    others.length === 0 ? '' : `; ${others.map((block) => block.id).join(', ')} as ${name['wire centre']}`;
   return `ISO 6983, ${job.output.unit}, ${name[wanted]}${exception}`;
 }
 

@@ -19,7 +19,7 @@ export function cutLoop(
   const hasTab = lead.tabLength > 0;
   return passes.map((pass, k) => {
     const loop = along === 'path' ? pass.loop : pass.contour;
-    if (!loop) return { main: emptyRun, tab: null };
+    if (!loop) return { main: [], tabs: [] };
     const forwardsSide = contourArea(loop) > 0 === (waste === 'inside') ? 'left' : 'right';
     const ends = endsOn(loop, lead);
     const forwards = k % 2 === 0;
@@ -27,12 +27,10 @@ export function cutLoop(
     const main = runOf(ends.main, begin, lead.besideEnd, forwards, forwardsSide);
     // Forwards over the tab means from the main run's end to its begin.
     const tabForwards = (passes.length + k) % 2 === 1;
-    const tab = hasTab ? runOf(ends.tab, lead.besideEnd, lead.besideBegin, tabForwards, forwardsSide) : null;
-    return { main, tab };
+    const tab = runOf(ends.tab, lead.besideEnd, lead.besideBegin, tabForwards, forwardsSide);
+    return { main: [main], tabs: hasTab ? [tab] : [] };
   });
 }
-
-const emptyRun: CutRun = { leadIn: [], cut: [], leadOut: [], wireSide: 'left' };
 
 type Side = CutRun['wireSide'];
 const otherSide = { left: 'right', right: 'left' } as const;

@@ -1,4 +1,5 @@
 import type { Contour, Point } from '../geometry/contour';
+import type { StartHole } from '../plan';
 
 /** One pass's wire-centre loop and the part of the contour a control offsets by itself. */
 export interface PassLoops {
@@ -12,8 +13,8 @@ export interface PassLoops {
 
 /** A loop with everything needed to cut it. */
 export interface Lead {
-  /** Centre and diameter of the start hole; null where none fits. */
-  readonly start: { readonly x: number; readonly y: number; readonly diameter: number } | null;
+  /** Null where no hole fits. */
+  readonly start: StartHole | null;
   /** Where the main run begins and where it ends, on the rough loop; between them, forwards, lies the tab. */
   readonly begin: Point;
   readonly end: Point;

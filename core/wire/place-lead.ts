@@ -43,7 +43,7 @@ export function placeLead(loop: Contour, waste: 'inside' | 'outside', wishes: Le
         const start = besidePlace(loop, place.begin, room.normalSign, length);
         if (!isFree(room, start, least) || !seesLoop(room, start, pointAt(loop, place.begin))) continue;
         const lead = leadAt(loop, room, place, tabLength, length);
-        if (lead) return { ...lead, start: { ...start, diameter } };
+        if (lead) return { ...lead, start: { ...start, diameter, kind: 'drilled' } };
       }
     }
   }

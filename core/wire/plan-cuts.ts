@@ -10,6 +10,7 @@ import { cutLoop } from './cut-loop';
 import type { Lead, PassLoops } from './cut-path';
 import type { PassOffset } from './pass-offsets';
 import { placeLead, type LeadWishes } from './place-lead';
+import { threadingsOf } from './threadings-of';
 
 export interface CutWishes extends LeadWishes {
   readonly direction: 'counter-clockwise' | 'clockwise';
@@ -28,6 +29,7 @@ export interface PlannedCut {
  * to it. Loops come largest first. No loop at all means that the wire does not go in.
  */
 export function planCuts(
+  memberId: string,
   designed: Region,
   role: MemberRole,
   offsets: readonly PassOffset[],
@@ -44,7 +46,7 @@ export function planCuts(
   const finals = [...(loopsOf[loopsOf.length - 1] ?? [])].sort(
     (a, b) => Math.abs(contourArea(b)) - Math.abs(contourArea(a)),
   );
-  return finals.map((final) => {
+  return finals.map((final, index) => {
     const waste = role === 'die' || contourArea(final) < 0 ? 'inside' : 'outside';
     const brokenPasses: number[] = [];
     const passes: PassLoops[] = [];
@@ -63,29 +65,30 @@ export function planCuts(
       });
     });
     const lead = placeLead((passes[0] as PassLoops).loop, waste, wishes);
-    return { cut: cutOf(passes, lead, waste), lead, brokenPasses };
+    return { cut: cutOf(`${memberId}-${index + 1}`, passes, lead, waste), lead, brokenPasses };
   });
 }
 
-function cutOf(passes: readonly PassLoops[], lead: Lead, waste: 'inside' | 'outside'): Cut {
-  const along = cutLoop(passes, lead, 'path', waste);
-  const programmed = cutLoop(passes, lead, 'contour', waste);
+function cutOf(id: string, loops: readonly PassLoops[], lead: Lead, waste: 'inside' | 'outside'): Cut {
+  const along = cutLoop(loops, lead, 'path', waste);
+  const programmed = cutLoop(loops, lead, 'contour', waste);
+  const tabs = lead.tabLength > 0 ? [{ from: lead.end, to: lead.begin, length: lead.tabLength }] : [];
+  const passes = loops.map(({ pass, offset, feed, loop, contour }, k) => ({
+    pass,
+    offset,
+    feed,
+    loop,
+    ...(along[k] as (typeof along)[number]),
+    contour: contour ? (programmed[k] as (typeof programmed)[number]) : null,
+  }));
   return {
-    start: lead.start,
+    id,
     waste,
-    tab: lead.tabLength > 0 ? { from: lead.end, to: lead.begin, length: lead.tabLength } : null,
-    passes: passes.map((pass, k) => {
-      const runs = along[k] as (typeof along)[number];
-      return {
-        pass: pass.pass,
-        offset: pass.offset,
-        feed: pass.feed,
-        loop: pass.loop,
-        main: runs.main,
-        tab: runs.tab,
-        contour: pass.contour ? (programmed[k] as (typeof programmed)[number]) : null,
-      };
-    }),
+    starts: [lead.start],
+    tabs,
+    slug: 'kept',
+    passes,
+    threadings: threadingsOf(passes),
   };
 }
 

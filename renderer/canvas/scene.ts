@@ -57,7 +57,9 @@ function memberPicture(member: Member): MemberPicture {
     }),
     passes: member.cuts.flatMap((cut) => cut.passes.map((path) => passPicture(path))),
     tabs: chainChunks(
-      member.cuts.flatMap(({ passes }) => passes.slice(-1).flatMap(({ tab }) => (tab ? [tab.cut] : []))),
+      member.cuts.flatMap(({ passes }) =>
+        passes.slice(0, 1).flatMap(({ tabs }) => tabs.map((tab) => tab.cut)),
+      ),
     ),
     cuts: member.cuts,
   };
@@ -66,11 +68,9 @@ function memberPicture(member: Member): MemberPicture {
 function passPicture(path: Cut['passes'][number]): PassPicture {
   return {
     pass: path.pass,
-    leads: chainChunks(
-      [path.main, ...(path.tab ? [path.tab] : [])].flatMap(({ leadIn, leadOut }) => [leadIn, leadOut]),
-    ),
-    main: chainChunks([path.main.cut, path.tab?.cut ?? []]),
-    run: runOf(path.main.cut),
+    leads: chainChunks([...path.main, ...path.tabs].flatMap(({ leadIn, leadOut }) => [leadIn, leadOut])),
+    main: chainChunks([...path.main, ...path.tabs].map(({ cut }) => cut)),
+    run: runOf(path.main[0]?.cut ?? []),
   };
 }
 

@@ -8,10 +8,12 @@ export function planBox(plan: Plan): Box {
   for (const pair of plan.pairs) {
     for (const cut of [...pair.die.cuts, ...pair.punch.cuts]) {
       for (const pass of cut.passes) box = boxAround(box, contourBox(pass.loop));
-      if (!cut.start) continue;
-      const { x, y, diameter } = cut.start;
-      const radius = diameter / 2;
-      box = boxAround(box, { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius });
+      for (const start of cut.starts) {
+        if (!start) continue;
+        const { x, y, diameter } = start;
+        const radius = diameter / 2;
+        box = boxAround(box, { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius });
+      }
     }
   }
   return box;

@@ -4,6 +4,8 @@ import { newJob, type Job } from '../../core/job';
 import type { Finding } from '../../core/finding';
 import type { CutRun, Member, PassPath, PassRuns, Plan } from '../../core/plan';
 import { jobPass } from './job-pass';
+import { threadingsOf } from '../../core/wire/threadings-of';
+import { ownBlock } from './own-blocks';
 
 /** Bulge of a quarter turn, tan(90° / 4): DXF reference, LWPOLYLINE group 42. */
 const quarter = Math.tan(Math.PI / 8);
@@ -47,6 +49,7 @@ export function planOf(parts: PlanParts): Plan {
     clearance: { perSide: clearance, reason: 'given' },
     reach: { die: reach, punch: reach },
     pairs: [{ contourId: 'c1', use: 'blank', die, punch, fit: null }],
+    blocks: [die, punch].map(ownBlock),
     findings,
     released: parts.released ?? true,
     summary: {
@@ -66,7 +69,12 @@ export function planOf(parts: PlanParts): Plan {
 function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number): Member {
   const designed = roundedRectangle(parts, designedOffset);
   const outward = role === 'die' ? -1 : 1;
-  const start = { x: 0, y: role === 'die' ? 0 : -parts.height / 2 - 5, diameter: 3 };
+  const start = {
+    x: 0,
+    y: role === 'die' ? 0 : -parts.height / 2 - 5,
+    diameter: 3,
+    kind: 'drilled',
+  } as const;
   const waste = role === 'die' ? 'inside' : 'outside';
   const wireRadius = parts.job.wire.diameter / 2;
   const passes = parts.job.passes.map((pass, index, all) => {
@@ -82,7 +90,17 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
     designed: [designed],
     asCut: [designed],
     remainders: [],
-    cuts: [{ start, waste, tab: null, passes }],
+    cuts: [
+      {
+        id: `blank-1-${role}-1`,
+        starts: [start],
+        waste,
+        tabs: [],
+        slug: 'kept',
+        passes,
+        threadings: threadingsOf(passes),
+      },
+    ],
     proof: { passed: true, gouge: 0, gougeAt: null, remainder: 0, remainderAt: null, chord: 0.0001 },
   };
 }
@@ -118,8 +136,8 @@ function runsOn(
     };
   };
   return {
-    main: run(allButTab(loop), index % 2 === 0),
-    tab: run(tabOf(loop), (count + index) % 2 === 1),
+    main: [run(allButTab(loop), index % 2 === 0)],
+    tabs: [run(tabOf(loop), (count + index) % 2 === 1)],
   };
 }
 

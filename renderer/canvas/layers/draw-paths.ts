@@ -23,7 +23,9 @@ export function drawPaths(
       if (pass.pass === 0) drawArrowheads(context, pass, view);
     }
     strokeChunks(context, view, picture.tabs, { color: ink, width: 3.5 });
-    for (const { start } of picture.cuts) if (start) drawStartHole(context, start, view);
+    for (const { starts } of picture.cuts) {
+      for (const start of starts) if (start) drawStartHole(context, start, view);
+    }
   }
 }
 

@@ -19,6 +19,13 @@ const names: Readonly<Record<keyof LeadChange, string>> = {
   holeDiameter: 'Start hole diameter',
   holeClearance: 'Start hole clearance',
   length: 'Lead-in length',
+  shape: 'Shape of the lead-in',
+  arcRadius: 'Lead-in radius',
+  overlap: 'Overlap',
+  drawnHoles: 'Holes of the drawing',
+  tabRule: 'Tab length',
   tabLength: 'Tab length',
+  tabs: 'Number of tabs',
+  slug: 'What becomes of the slug',
   direction: 'Cutting direction',
 };

@@ -5,7 +5,7 @@ import { newJob } from '../../../core/job';
 import type { Member, Plan } from '../../../core/plan';
 import { formatProgram } from '../../../core/output/format-program';
 import { programSteps, type ProgramStep } from '../../../core/output/program-steps';
-import { writeProgram } from '../../../core/output/write-program';
+import { programOf, workOn } from '../../support/own-blocks';
 import { exampleParts, planOf, roundedRectangle } from '../../support/plan-of';
 import { arcRadii, moveLength, readProgram, type ReadMove } from '../../support/read-program';
 
@@ -36,7 +36,7 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const member = members(plan).find((one) => one.role === role);
     if (!member) throw new Error('no member');
-    const program = readProgram(writeProgram(member, plan, parts.job));
+    const program = readProgram(programOf(member, plan, parts.job));
     const [rapid, leadIn, ...rest] = program.moves;
     expect(rapid?.kind).toBe('rapid');
     expect(leadIn?.kind).toBe('line');
@@ -53,9 +53,9 @@ describe('writeProgram', () => {
       const plan = planOf(parts);
 
       it.each(members(plan).map((member) => [member.id, member] as const))('%s: same moves', (_, member) => {
-        const program = readProgram(writeProgram(member, plan, parts.job));
+        const program = readProgram(programOf(member, plan, parts.job));
         const perUnit = unit === 'inch' ? 25.4 : 1;
-        const wanted = programSteps(member, style).flatMap((step) =>
+        const wanted = programSteps(workOn(member), style).flatMap((step) =>
           step.kind === 'move' ? [step.to] : step.kind === 'thread' ? [step.at] : [],
         );
         expect(program.unit).toBe(unit);
@@ -74,7 +74,7 @@ describe('writeProgram', () => {
 
       it('goes fast only with the wire out, and is uncompensated at every stop', () => {
         for (const member of members(plan)) {
-          const program = readProgram(writeProgram(member, plan, parts.job));
+          const program = readProgram(programOf(member, plan, parts.job));
           expect(program.moves.map((move) => move.kind === 'rapid').indexOf(true, 1)).toBe(-1);
           expect(program.stops[0]?.afterMoves).toBe(1);
           expect(program.stops[0]?.comment).toContain('THREAD');
@@ -92,7 +92,7 @@ describe('writeProgram', () => {
     const parts = threePasses('mm', 'compensated');
     const plan = planOf(parts);
     const sides = members(plan).map((member) =>
-      programSteps(member, 'compensated').flatMap((step) =>
+      programSteps(workOn(member), 'compensated').flatMap((step) =>
         step.kind === 'compensate' ? [`${step.side} D${step.offsetNumber}`] : [],
       ),
     );
@@ -105,10 +105,10 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const [die] = members(plan);
     if (!die) throw new Error('no die');
-    const text = writeProgram(die, plan, parts.job);
+    const text = programOf(die, plan, parts.job);
     expect(text).toContain('(D1 = 0.1650 MM = 0.00650 IN - ROUGH)');
     expect(text).toContain('(D3 = 0.1450 MM = 0.00571 IN - SKIM 2)');
-    const centre = readProgram(writeProgram(die, plan, threePasses('mm', 'wire centre').job));
+    const centre = readProgram(programOf(die, plan, threePasses('mm', 'wire centre').job));
     for (const word of ['G41', 'G42', 'D']) expect(centre.words).not.toContain(word);
   });
 
@@ -121,7 +121,7 @@ describe('writeProgram', () => {
       ...cut,
       passes: cut.passes.map((pass, index) => (index === 1 ? { ...pass, contour: null } : pass)),
     }));
-    const text = writeProgram({ ...die, cuts }, plan, parts.job);
+    const text = programOf({ ...die, cuts }, plan, parts.job);
     expect(readProgram(text).words).not.toContain('G41');
     expect(text).toContain('PATH OF THE WIRE CENTRE');
     expect(text).toContain('CANNOT BE WRITTEN HERE');
@@ -133,7 +133,7 @@ describe('writeProgram', () => {
       const plan = planOf({ ...parts, released });
       const [die] = members(plan);
       if (!die) throw new Error('no die');
-      const text = writeProgram(die, plan, parts.job);
+      const text = programOf(die, plan, parts.job);
       const program = readProgram(text);
       expect(program.comments[0]?.startsWith('DRAFT')).toBe(!released);
       expect(program.stops.some((stop) => stop.afterMoves === 0)).toBe(!released);
@@ -148,7 +148,7 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const [die] = members(plan);
     if (!die) throw new Error('no die');
-    const text = writeProgram({ ...die, cuts: [] }, plan, parts.job);
+    const text = programOf({ ...die, cuts: [] }, plan, parts.job);
     expect(readProgram(text).moves).toEqual([]);
     expect(text).toContain('NOTHING TO CUT');
   });
@@ -158,9 +158,10 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const [die] = members(plan);
     const cut = die?.cuts[0];
-    if (!die || !cut?.start) throw new Error('no cut');
-    const second = { ...cut, start: { ...cut.start, x: 1 } };
-    const program = readProgram(writeProgram({ ...die, cuts: [cut, second] }, plan, parts.job));
+    const start = cut?.starts[0];
+    if (!die || !cut || !start) throw new Error('no cut');
+    const second = { ...cut, starts: [{ ...start, x: 1 }] };
+    const program = readProgram(programOf({ ...die, cuts: [cut, second] }, plan, parts.job));
     const rapids = program.moves.filter((move) => move.kind === 'rapid');
     expect(rapids.map((move) => move.to.x)).toEqual([0, 1]);
     expect(program.stops.map((stop) => stop.comment.split(' ')[0])).toEqual([
@@ -182,8 +183,8 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const [die] = members(plan);
     if (!die) throw new Error('no die');
-    const cuts = die.cuts.map((cut) => ({ ...cut, start: null }));
-    const text = writeProgram({ ...die, cuts }, plan, parts.job);
+    const cuts = die.cuts.map((cut) => ({ ...cut, starts: [null] }));
+    const text = programOf({ ...die, cuts }, plan, parts.job);
     expect(readProgram(text).moves[0]?.to).toEqual({ x: 0, y: 0 });
     expect(text).toContain('NO START HOLE FITS');
   });
@@ -193,10 +194,10 @@ describe('writeProgram', () => {
     const plan = planOf(parts);
     const [die] = members(plan);
     if (!die) throw new Error('no die');
-    const plain = readProgram(writeProgram(die, plan, { ...parts.job, name: '' })).moves;
+    const plain = readProgram(programOf(die, plan, { ...parts.job, name: '' })).moves;
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (name) => {
-        const text = writeProgram(die, plan, { ...parts.job, name });
+        const text = programOf(die, plan, { ...parts.job, name });
         expect(readProgram(text).moves).toEqual(plain);
         for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(256);
       }),

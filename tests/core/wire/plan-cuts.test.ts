@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { newLead } from '../../../core/cut-settings';
 import type { Chain, Point, Region } from '../../../core/geometry/contour';
 import { chainLength, contourLength } from '../../../core/geometry/contour-measures';
 import { windingNumber } from '../../../core/geometry/winding';
@@ -9,13 +10,7 @@ import { bruteDistance } from '../../support/contour-facts';
 import { families, randomContour, seeded } from '../../support/random-contours';
 import { circle, polygon, roundedRectangle, square } from '../../support/shapes';
 
-const wishes: CutWishes = {
-  holeDiameter: 1,
-  holeClearance: 0.3,
-  length: 3,
-  tabLength: 2,
-  direction: 'counter-clockwise',
-};
+const wishes: CutWishes = newLead;
 const passes = [
   { sparkGap: 0.025, stockLeft: 0.015, feed: 4 },
   { sparkGap: 0.022, stockLeft: 0.004, feed: 6 },
@@ -25,7 +20,7 @@ const passes = [
 function cutsOf(designed: Region, role: MemberRole, changes: Partial<CutWishes> = {}) {
   const offsets = passOffsets(0.25, passes);
   if (!offsets.ok) throw new Error(offsets.problem.what);
-  return planCuts(designed, role, offsets.value, { ...wishes, ...changes });
+  return planCuts('m', designed, role, offsets.value, { ...wishes, ...changes });
 }
 
 const near = (a: Point | undefined, b: Point | undefined): boolean =>
@@ -37,9 +32,12 @@ const whole = ({ leadIn, cut, leadOut }: CutRun): Chain => [...leadIn, ...cut, .
 /** What holds for every cut, whatever the contour. */
 function expectSound(cut: Cut, designed: Region, waste: 'inside' | 'outside'): void {
   expect(cut.waste).toBe(waste);
-  expect(near(cut.start ?? undefined, first(cut.passes[0]?.main.leadIn ?? []))).toBe(true);
+  const [start] = cut.starts;
+  expect(near(start ?? undefined, first(cut.passes[0]?.main[0]?.leadIn ?? []))).toBe(true);
   let at: Point | undefined;
-  for (const { main, tab, loop, offset } of cut.passes) {
+  for (const { main: mains, tabs, loop, offset } of cut.passes) {
+    const [main] = mains as [CutRun];
+    const [tab] = tabs;
     // The wire waits where the pass before left it (the rough cut comes from the start hole).
     if (at) expect(near(at, first(main.leadIn))).toBe(true);
     expect(near(last(main.leadIn), first(main.cut))).toBe(true);
@@ -50,16 +48,15 @@ function expectSound(cut: Cut, designed: Region, waste: 'inside' | 'outside'): v
     for (const point of whole(main))
       expect(bruteDistance(designed, point.x, point.y)).toBeGreaterThan(offset - 1e-6);
   }
-  for (const { tab } of cut.passes) {
-    if (!tab) continue;
+  for (const tab of cut.passes.flatMap(({ tabs }) => tabs)) {
     expect(near(at, first(tab.leadIn))).toBe(true);
     at = last(tab.leadOut);
   }
-  if (cut.start) {
-    const inside = windingNumber(cut.passes[0]?.loop ?? [], cut.start.x, cut.start.y) !== 0;
+  if (start) {
+    const inside = windingNumber(cut.passes[0]?.loop ?? [], start.x, start.y) !== 0;
     expect(inside).toBe(waste === 'inside');
-    const room = bruteDistance([cut.passes[0]?.loop ?? []], cut.start.x, cut.start.y);
-    expect(room).toBeGreaterThan(cut.start.diameter / 2 + wishes.holeClearance - 1e-5);
+    const room = bruteDistance([cut.passes[0]?.loop ?? []], start.x, start.y);
+    expect(room).toBeGreaterThan(start.diameter / 2 + wishes.holeClearance - 1e-5);
   }
 }
 
@@ -67,11 +64,11 @@ describe('planCuts', () => {
   it('square die: hole inside, lead-in square on the middle of a side, tab centred', () => {
     const [planned] = cutsOf([square(20)], 'die');
     expectSound(planned?.cut as Cut, [square(20)], 'inside');
-    expect(planned?.cut.start?.diameter).toBe(1);
-    expect(planned?.cut.tab?.length).toBe(2);
+    expect(planned?.cut.starts[0]?.diameter).toBe(1);
+    expect(planned?.cut.tabs[0]?.length).toBe(2);
     const rough = planned?.cut.passes[0];
-    expect(chainLength(rough?.main.leadIn ?? [])).toBeCloseTo(3, 9);
-    expect(chainLength(rough?.tab?.cut ?? [])).toBeCloseTo(2, 9);
+    expect(chainLength(rough?.main[0]?.leadIn ?? [])).toBeCloseTo(3, 9);
+    expect(chainLength(rough?.tabs[0]?.cut ?? [])).toBeCloseTo(2, 9);
   });
 
   it('punch: hole in the block around it', () => {
@@ -81,7 +78,7 @@ describe('planCuts', () => {
 
   it('passes run there and back; the tab goes on from where the last one ended', () => {
     const [planned] = cutsOf([square(20)], 'die');
-    const sides = planned?.cut.passes.map(({ main, tab }) => [main.wireSide, tab?.wireSide]);
+    const sides = planned?.cut.passes.map(({ main, tabs }) => [main[0]?.wireSide, tabs[0]?.wireSide]);
     expect(sides).toEqual([
       ['left', 'left'],
       ['right', 'right'],
@@ -91,7 +88,7 @@ describe('planCuts', () => {
 
   it('the other direction swaps the sides, and a punch has them the other way round', () => {
     const side = (role: MemberRole, direction: CutWishes['direction']) =>
-      cutsOf([square(20)], role, { direction })[0]?.cut.passes[0]?.main.wireSide;
+      cutsOf([square(20)], role, { direction })[0]?.cut.passes[0]?.main[0]?.wireSide;
     expect(side('die', 'counter-clockwise')).toBe('left');
     expect(side('die', 'clockwise')).toBe('right');
     expect(side('punch', 'counter-clockwise')).toBe('right');
@@ -100,8 +97,8 @@ describe('planCuts', () => {
 
   it('without a tab the whole loop is one run', () => {
     const [planned] = cutsOf([roundedRectangle(20, 10, 1)], 'die', { tabLength: 0 });
-    expect(planned?.cut.tab).toBeNull();
-    expect(planned?.cut.passes.every(({ tab }) => tab === null)).toBe(true);
+    expect(planned?.cut.tabs).toEqual([]);
+    expect(planned?.cut.passes.every(({ tabs }) => tabs.length === 0)).toBe(true);
     expectSound(planned?.cut as Cut, [roundedRectangle(20, 10, 1)], 'inside');
   });
 
@@ -157,8 +154,8 @@ describe('planCuts', () => {
   });
 
   it('a hole that does not fit shrinks, and is null where none fits', () => {
-    expect(cutsOf([circle(0.9)], 'die')[0]?.cut.start?.diameter).toBe(0.8);
-    expect(cutsOf([circle(0.3)], 'die')[0]?.cut.start).toBeNull();
+    expect(cutsOf([circle(0.9)], 'die')[0]?.cut.starts[0]?.diameter).toBe(0.8);
+    expect(cutsOf([circle(0.3)], 'die')[0]?.cut.starts[0]).toBeNull();
   });
 
   it('holds for random contours of every family', () => {
@@ -166,7 +163,8 @@ describe('planCuts', () => {
       for (let seed = 1; seed <= 12; seed++) {
         const designed = [randomContour(family, seeded(seed * 977))];
         for (const role of ['die', 'punch'] as const) {
-          for (const { cut } of cutsOf(designed, role)) if (cut.start) expectSound(cut, designed, cut.waste);
+          for (const { cut } of cutsOf(designed, role))
+            if (cut.starts[0]) expectSound(cut, designed, cut.waste);
         }
       }
     }

@@ -38,6 +38,7 @@ export function emptyPlan(released: boolean): Plan {
     clearance: { perSide: 0.06, reason: 'typed' },
     reach: { die: 0.15, punch: 0.15 },
     pairs: [],
+    blocks: [],
     findings: [],
     released,
     summary: {

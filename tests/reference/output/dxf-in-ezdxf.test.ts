@@ -57,11 +57,18 @@ describe.skipIf(missing)('DXF read by ezdxf', () => {
         same(
           `${member.id}-lead`,
           false,
-          passes.flatMap(({ main }) => [main.leadIn, main.leadOut]).filter(some),
+          passes
+            .flatMap(({ main }) => main)
+            .flatMap(({ leadIn, leadOut }) => [leadIn, leadOut])
+            .filter(some),
         );
-        same(`${member.id}-tab`, false, passes.map(({ tab }) => tab?.cut ?? []).filter(some));
+        same(
+          `${member.id}-tab`,
+          false,
+          passes.flatMap(({ tabs }) => tabs.map(({ cut }) => cut)).filter(some),
+        );
         const [hole] = layer(`${member.id}-start-hole`);
-        const start = member.cuts[0]?.start;
+        const start = member.cuts[0]?.starts[0];
         expect(hole?.type).toBe('CIRCLE');
         expect((hole?.radius ?? NaN) * mm * 2).toBeCloseTo(start?.diameter ?? NaN, 9);
         expect((hole?.centre?.[1] ?? NaN) * mm).toBeCloseTo(start?.y ?? NaN, 9);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { newJob } from '../../../core/job';
 import type { Member } from '../../../core/plan';
-import { writeProgram } from '../../../core/output/write-program';
 import { rs274 } from '../../support/outside-tool';
+import { programOf } from '../../support/own-blocks';
 import { exampleParts, planOf } from '../../support/plan-of';
 import { contourMoves, distanceToMoves, pointsAlong } from '../../support/move-distance';
 import { readProgram } from '../../support/read-program';
@@ -41,7 +41,7 @@ describe.skipIf(missing)('programs in the RS274/NGC interpreter', () => {
   describe.each(['mm', 'inch'] as const)('in %s', (unit) => {
     it.each(['die', 'punch'] as const)('runs the wire-centre program of the %s move by move', (role) => {
       const { job, plan, members } = example(unit, 'wire centre');
-      const text = writeProgram(members[role], plan, job);
+      const text = programOf(members[role], plan, job);
       const own = readProgram(text).moves;
       const run = runProgram(text);
       expect(run.error).toBeNull();
@@ -65,7 +65,7 @@ describe.skipIf(missing)('programs in the RS274/NGC interpreter', () => {
     it.each(['die', 'punch'] as const)('makes the wire-centre path of the %s from its contour', (role) => {
       const { job, plan, members } = example(unit, 'compensated');
       const member = members[role];
-      const run = runProgram(writeProgram(member, plan, job), offsets(member));
+      const run = runProgram(programOf(member, plan, job), offsets(member));
       expect(run.error).toBeNull();
       const perUnit = unit === 'inch' ? 25.4 : 1;
       // Rounding of the contour's ends, and of the interpreter's answer in both coordinates.

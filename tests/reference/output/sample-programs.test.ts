@@ -6,6 +6,7 @@ import { writableKind } from '../../../core/output/program-steps';
 import { writeProgram } from '../../../core/output/write-program';
 import { createPipeline } from '../../../core/pipeline';
 import type { Member } from '../../../core/plan';
+import { blockWork } from '../../../core/wire/block-work';
 import { contourMoves, distanceToMoves, pointsOfMove } from '../../support/move-distance';
 import { rs274 } from '../../support/outside-tool';
 import { plainMove } from '../../support/rs274';
@@ -39,16 +40,19 @@ describe.skipIf(missing)('programs of the samples in the RS274/NGC interpreter',
       const plan = reply.value;
       // Three steps of the interpreter's answer (4 decimals): it rounds both coordinates of ends and centres.
       const rounding = 3 * 0.0001 * units[unit];
-      for (const member of plan.pairs.flatMap((pair) => [pair.die, pair.punch])) {
-        expect(writableKind(member, program)).toBe(program);
-        const passes = passesOf(member);
+      for (const block of plan.blocks) {
+        const work = blockWork(plan, block);
+        expect(writableKind(work, program)).toBe(program);
+        const members = [...new Set(work.map(({ member }) => member))];
+        expect(members).toHaveLength(block.memberIds.length);
+        const passes = members.flatMap(passesOf);
         const offsets = Object.fromEntries(passes.map((pass) => [pass.pass + 1, pass.offset]));
-        const run = runProgram(writeProgram(member, plan, job), offsets);
+        const run = runProgram(writeProgram(block, plan, job), offsets);
         expect(run.error).toBeNull();
         const feeds = run.moves.filter((move) => move.type !== 'rapid');
         const moves = feeds.map((move) => plainMove(move, units[unit]));
 
-        const contour = member.designed.flatMap(contourMoves);
+        const contour = members.flatMap(({ designed }) => designed.flatMap(contourMoves));
         const nearest = Math.min(...passes.map((pass) => pass.offset));
         const wire = moves.flatMap((move) => pointsOfMove(move, 0.4));
         const least = Math.min(...wire.map((point) => distanceToMoves(point, contour)));
