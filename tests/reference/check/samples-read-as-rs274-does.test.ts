@@ -6,6 +6,7 @@ import { wirePath } from '../../../core/check/wire-path';
 import { jobOnDrawing } from '../../../core/job-file';
 import { writeProgram } from '../../../core/output/write-program';
 import { createPipeline } from '../../../core/pipeline';
+import { blockWork } from '../../../core/wire/block-work';
 import { distanceToMoves, pointsOfMove, type PlainMove } from '../../support/move-distance';
 import { rs274 } from '../../support/outside-tool';
 import { plainMove } from '../../support/rs274';
@@ -42,9 +43,9 @@ describe.skipIf(missing)('programs of the samples, by our reader and by the RS27
       const planned = pipeline.plan(job);
       if (!planned.ok) throw new Error(planned.problem.what);
       const mm = perUnit[unit];
-      for (const member of planned.value.pairs.flatMap(({ die, punch }) => [die, punch])) {
-        const text = writeProgram(member, planned.value, job);
-        const passes = member.cuts.flatMap((cut) => cut.passes);
+      for (const block of planned.value.blocks) {
+        const text = writeProgram(block, planned.value, job);
+        const passes = blockWork(planned.value, block).flatMap(({ cut }) => cut.passes);
         const offsets = new Map(passes.map((pass) => [pass.pass + 1, pass.offset]));
         const reading = readProgram(text);
         if (!reading.ok) throw new Error(reading.problem.what);
