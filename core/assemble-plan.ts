@@ -12,7 +12,7 @@ import { planBlocks } from './wire/plan-blocks';
 export function asPlan(
   job: Job,
   drawing: Drawing,
-  { choice, unusual }: ChosenClearance,
+  { choice, notes }: ChosenClearance,
   sizeFindings: readonly Finding[],
   planned: readonly PairPlan[],
 ): Plan {
@@ -20,7 +20,7 @@ export function asPlan(
   const findings = worstFirst([
     ...drawing.findings,
     ...sizeFindings,
-    ...(unusual ? [unusual] : []),
+    ...notes,
     ...planned.flatMap((plan) => plan.findings),
   ]);
   const open = openFindings(findings, job);

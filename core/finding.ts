@@ -18,6 +18,7 @@ export type FindingCode =
   | 'tolerance-offside' // a stated tolerance whose middle is not the drawn size
   | 'clearance-too-large' // the clearance swallows a feature of the member that takes it
   | 'clearance-unusual' // the clearance is outside the usual range for the stock
+  | 'clearance-formula-jumps' // a clearance formula where its ranges do not meet
   | 'inside-corner' // a sharp inside corner: the wire leaves a fillet
   | 'inside-radius' // an inside radius smaller than the reach
   | 'slot' // a slot or neck too narrow for the wire

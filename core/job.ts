@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { cutChoiceSchema, leadSchema, newLead, newSetup, setupSchema } from './cut-settings';
+import { asStockMaterial, ownMaterialSchema } from './die/own-material';
+import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
 import type { MemberRole } from './plan';
@@ -42,6 +44,13 @@ const passSchema = technologyPassSchema.extend({
 const clearanceSchema = z.discriminatedUnion('rule', [
   /** From the stock table. */
   z.strictObject({ rule: z.literal('table') }),
+  /** For a wanted kind of edge, 1 to 5. */
+  z.strictObject({
+    rule: z.literal('edge type'),
+    type: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(5)]),
+  }),
+  /** By the square-root formula with this factor. */
+  z.strictObject({ rule: z.literal('square root'), factor: positive }),
   /** Typed, mm per side. */
   z.strictObject({ rule: z.literal('typed'), perSide: positive }),
   /** Percent of the stock thickness, per side. */
@@ -65,6 +74,8 @@ export const jobSchema = z.strictObject({
     repairsOff: z.array(z.enum(repairNames)).default([]),
   }),
   stock: z.strictObject({ material: z.string(), thickness: positive }),
+  /** Materials that the user added to the stock table. */
+  ownMaterials: z.array(ownMaterialSchema).default([]),
   clearance: clearanceSchema,
   /** What a contour is used for where it differs from the rule (outer blanks, inner pierces), by contour id. */
   uses: z.record(z.string(), z.enum(['blank', 'pierce', 'leave out'])),
@@ -106,6 +117,18 @@ export type ContourUse = Job['uses'][string];
 export const passesOf = (job: Pick<Job, 'passes' | 'punchPasses'>, role: MemberRole): readonly JobPass[] =>
   (role === 'punch' ? job.punchPasses : null) ?? job.passes;
 
+/** The job's own materials as rows of the stock table. */
+export const ownMaterialsOf = (job: Pick<Job, 'ownMaterials'>): readonly StockMaterial[] =>
+  job.ownMaterials.map(asStockMaterial);
+
+/** The stock's row; undefined where the job names a material that neither it nor the table has. */
+export const materialOf = (job: Pick<Job, 'stock' | 'ownMaterials'>): StockMaterial | undefined =>
+  stockMaterial(job.stock.material, ownMaterialsOf(job));
+
+/** The stock's name; its id where the material is unknown. */
+export const materialName = (job: Pick<Job, 'stock' | 'ownMaterials'>): string =>
+  materialOf(job)?.name ?? job.stock.material;
+
 /**
  * A new job on a drawing, with starting values of common practice: 1 mm soft cold-rolled steel, table clearance,
  * 0.25 mm wire, the shipped technology table's one rough and two skims, spark-eroded start holes of 1 mm.
@@ -124,6 +147,7 @@ export function newJob(fileName: string, content: string): Job {
       repairsOff: [],
     },
     stock: { material: 'cold-rolled-soft', thickness: 1 },
+    ownMaterials: [],
     clearance: { rule: 'table' },
     uses: {},
     sizeShifts: {},

@@ -4,7 +4,7 @@ import { chooseClearance } from './die/choose-clearance';
 import type { DrawingSize } from './drawing/drawing';
 import { drawingSize, outlineOf, readDrawing } from './drawing/read-drawing';
 import { drawingBytes, writeJobFile } from './job-file';
-import { jobSchema, type Job } from './job';
+import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
 import { planPair, type PairPlan } from './plan-pair';
@@ -46,7 +46,7 @@ export function createPipeline(): Pipeline {
     const { gapTolerance, choice, repairsOff } = job.drawing;
     const drawing = outline(raw.value, unit, gapTolerance, { choice, repairsOff });
     if (!drawing.ok) return drawing;
-    const clearance = chooseClearance(job.clearance, job.stock);
+    const clearance = chooseClearance(job.clearance, job.stock, ownMaterialsOf(job));
     if (!clearance.ok) return clearance;
     const technology = wirePasses(job);
     if (!technology.ok) return technology;

@@ -22,6 +22,8 @@ export interface ClearanceChoice {
   readonly perSide: number;
   /** Where the number comes from, e.g. "0.075 × thickness (Groover, table 20.1)". */
   readonly reason: string;
+  /** What it does to burr and edge, in one sentence with its source. */
+  readonly effect: string;
 }
 
 /** The punch and the die of one contour of the drawing. */

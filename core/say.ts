@@ -12,3 +12,16 @@ export function sayLength(mm: number): string {
 
 /** An angle in degrees with up to two decimals: "89.5°". */
 export const sayAngle = (radians: number): string => `${Number(degrees(radians).toFixed(2))}°`;
+
+/** Up to four significant digits, no trailing zeros. */
+export const shortNumber = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** A force in kN and short tons-force: "18.3 kN (2.06 short tons)". */
+export const sayForce = (newton: number): string =>
+  `${shortForce(newton / 1000)} kN (${shortForce(newton / newtonPerShortTon)} short tons)`;
+
+/** 2000 pounds-force. */
+export const newtonPerShortTon = 2000 * 0.45359237 * 9.80665;
+
+/** Three digits: no force of press work is known better. */
+const shortForce = (value: number): string => String(Number(value.toPrecision(3)));

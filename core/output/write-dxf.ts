@@ -1,7 +1,6 @@
 import { DxfWriter, LWPolylineFlags, Units } from '@tarikjabiri/dxf';
-import { stockMaterial } from '../die/stock-materials';
 import type { Chain, Contour } from '../geometry/contour';
-import type { Job } from '../job';
+import { materialName, type Job } from '../job';
 import type { Cut, Member, PassPath, Plan } from '../plan';
 import { formatLength, mmPerInch } from '../units';
 import { draftMark } from './cautions';
@@ -49,11 +48,10 @@ class Sheet {
   notes(plan: Plan, job: Job) {
     const { box } = plan.drawing;
     const height = Math.max(box.maxX - box.minX, box.maxY - box.minY) / 40;
-    const stock = stockMaterial(job.stock.material)?.name ?? job.stock.material;
     const lines = [
       ...(plan.released ? [] : [draftMark]),
       `Diewright: ${job.name}`,
-      `Stock ${formatLength(job.stock.thickness, job.output.unit)} ${stock}, clearance ` +
+      `Stock ${formatLength(job.stock.thickness, job.output.unit)} ${materialName(job)}, clearance ` +
         `${formatLength(plan.clearance.perSide, job.output.unit)} per side`,
     ];
     lines.forEach((line, index) => {

@@ -1,5 +1,4 @@
-import { stockMaterial } from '../die/stock-materials';
-import type { Job } from '../job';
+import { materialName, type Job } from '../job';
 import type { Block, PassPath, Plan } from '../plan';
 import { formatLength, mmPerInch } from '../units';
 import { blockWork, type WorkStep } from '../wire/block-work';
@@ -36,8 +35,7 @@ export function writeProgram(block: Block, plan: Plan, job: Job): string {
 }
 
 function stockLine(job: Job, plan: Plan): string {
-  const name = stockMaterial(job.stock.material)?.name ?? job.stock.material;
-  return `Stock ${both(job.stock.thickness)} ${name}, clearance ${both(plan.clearance.perSide)} per side`;
+  return `Stock ${both(job.stock.thickness)} ${materialName(job)}, clearance ${both(plan.clearance.perSide)} per side`;
 }
 
 function wireCentreTable(work: readonly WorkStep[]): string[] {

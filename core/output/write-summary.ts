@@ -1,7 +1,6 @@
-import { stockMaterial } from '../die/stock-materials';
 import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
-import { passesOf, type Job } from '../job';
+import { materialName, passesOf, type Job } from '../job';
 import type { Pair, Plan } from '../plan';
 import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
@@ -23,6 +22,7 @@ export function writeSummary(plan: Plan, job: Job): string {
     ),
     row('Stock', `${sayLength(job.stock.thickness)} ${materialName(job)}`),
     row('Clearance', `${sayLength(plan.clearance.perSide)} per side: ${plan.clearance.reason}`),
+    row('Edge', plan.clearance.effect),
     ...sizeShifts(plan, job),
     row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${reach(plan)}`),
     row('Passes', passes(job)),
@@ -107,6 +107,5 @@ function programs(plan: Plan, job: Job): string {
   return `ISO 6983, ${job.output.unit}, ${name[wanted]}${exception}`;
 }
 
-const materialName = (job: Job): string => stockMaterial(job.stock.material)?.name ?? job.stock.material;
 const row = (label: string, text: string): string => `${label.padEnd(11)}${oneLine(text)}`;
 const oneLine = (text: string): string => text.replace(/[\s\p{C}]+/gu, ' ').trim();

@@ -1,5 +1,5 @@
-import { stockMaterial, stockMaterials } from '../../core/die/stock-materials';
-import type { Job } from '../../core/job';
+import { stockMaterials } from '../../core/die/stock-materials';
+import { materialOf, ownMaterialsOf, type Job } from '../../core/job';
 import { Choice } from '../controls/choice';
 import { setMaterial } from '../state/edits/set-material';
 import { editJob } from '../state/job-edit';
@@ -13,8 +13,8 @@ export function MaterialValue({ job }: { job: Job }) {
       label="Stock material"
       value={job.stock.material}
       // A job made elsewhere may name a material that the table does not have.
-      text={stockMaterial(job.stock.material)?.name ?? `unknown material "${job.stock.material}"`}
-      options={stockMaterials.map(({ id, name, clearance }) => ({
+      text={materialOf(job)?.name ?? `unknown material "${job.stock.material}"`}
+      options={[...ownMaterialsOf(job), ...stockMaterials].map(({ id, name, clearance }) => ({
         value: id,
         name,
         aside: `${Number((clearance.value * 100).toFixed(2))} % per side`,

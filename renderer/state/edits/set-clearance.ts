@@ -2,7 +2,7 @@ import type { Job } from '../../../core/job';
 import { formatLength } from '../../../core/units';
 import type { JobEdit } from '../job-edit';
 
-/** The clearance rule: from the table, typed, or a share of the thickness. */
+/** The clearance rule: from a table, by formula, typed, or a share of the thickness. */
 export const setClearance: JobEdit<Job['clearance']> = {
   id: 'set-clearance',
   undo: 'merge',
@@ -11,6 +11,10 @@ export const setClearance: JobEdit<Job['clearance']> = {
     switch (clearance.rule) {
       case 'table':
         return 'Clearance from the stock table';
+      case 'edge type':
+        return `Clearance for edge type ${clearance.type}`;
+      case 'square root':
+        return 'Clearance by the square-root formula';
       case 'typed':
         return `Clearance ${formatLength(clearance.perSide, job.output.unit)} per side`;
       case 'percent':

@@ -41,6 +41,18 @@ it('keeps every published row inside the usual range of Kalpakjian, figure 16.3'
   }
 });
 
+// EN 10139:1998 (DC01 LC 270 to 410, C390 390 to 540, C590 590 to 740) and EN 1652:1997 (Cu-DHP R220, 220 to 260).
+it.each([
+  ['cold-rolled-soft', 410],
+  ['cold-rolled-half-hard', 540],
+  ['steel-hard-rolled', 740],
+  ['copper-annealed', 260],
+])('%s: upper end of the tensile strength in the standard, %d MPa', (material, strength) => {
+  const tensile = stockMaterial(material)?.tensileStrength;
+  expect(tensile?.value).toBe(strength);
+  expect(tensile?.status).toBe('published');
+});
+
 describe('worked examples', () => {
   // Groover, example 20.1: a disk of 150 mm from 3.2 mm half-hard cold-rolled steel, shear strength 310 MPa.
   it('Groover 20.1: blanking a disk', () => {
