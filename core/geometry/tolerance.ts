@@ -39,6 +39,15 @@ export const tolerance = {
   compensationRoom: 0.0005,
   /** The radii at both ends of a programmed arc may differ by this at most: RS274/NGC (NIST IR 6556) refuses more. */
   arcRadii: 0.002,
+  /** Two roots of a distance equation nearer than this share of a stretch are one: a tenth of a nanometre on a metre. */
+  rootWidth: 1e-13,
+  /** Differences of two products smaller than this share of them are rounding: fifty units in a double's last place. */
+  cancelled: 1e-14,
+  /**
+   * A greatest or mean distance that has no closed form is right within this: a thousandth of the finest clearance
+   * step, ten times finer than the last digit shown.
+   */
+  distanceBound: 1e-6,
   /** The as-cut clearance counts as even within this: a fifth of a tenth of a thousandth of an inch. */
   uneven: 0.0005,
   /** Chord error of the polygons in the independent proof. */
