@@ -39,7 +39,7 @@ const roomRules = rooms.map((room) => ({
   to: { path: '^core/', pathNot: allowedTargets(room) },
 }));
 
-const coreLibraries = ['flatbush', 'zod', 'dxf-parser', 'clipper-lib', '@tarikjabiri/dxf'];
+const coreLibraries = ['flatbush', 'flatqueue', 'zod', 'dxf-parser', 'clipper-lib', '@tarikjabiri/dxf'];
 
 /** Matches a package by its folder, also where its types live under @types. */
 const packages = (...names) => names.map((name) => `node_modules/(@types/)?${name}/`);

@@ -2,7 +2,8 @@ import { arrange, type Arrangement } from './arrange';
 import type { Region } from './contour';
 import { indexOf, nearestSegment, pairsWithin, type SegmentIndex } from './segment-index';
 import { directionAt, int, num, tableOfRegion, type SegmentTable } from './segment-table';
-import { backward, drop, forward, middleOfRun, stitchLoops } from './stitch-loops';
+import { backward, drop, forward, middleOfRun, runLength } from './runs';
+import { stitchLoops } from './stitch-loops';
 import { tolerance } from './tolerance';
 import { windingAt } from './winding';
 
@@ -35,7 +36,12 @@ export function combineRegions(a: Region, b: Region, combination: Combination): 
     const place = placeOf(arrangement, piece, middle, ofA ? indexB : indexA);
     fate[run] = ofA ? fatesOfA[combination][place] : fatesOfB[combination][place];
   }
-  return stitchLoops(arrangement, fate).loops;
+  const isOfA = (run: number): boolean =>
+    int(arrangement.elementOf, int(arrangement.pieceOrder, int(arrangement.runStart, run))) < count;
+  return stitchLoops(arrangement, fate, {
+    takenBack: (run) => (combination === 'difference' && !isOfA(run) ? backward : forward),
+    cost: (run) => runLength(arrangement, run),
+  });
 }
 
 type PlaceOfRun = 'inside' | 'outside' | 'along' | 'against';

@@ -2,9 +2,10 @@ import { arrange, type PairVisitor } from './arrange';
 import type { Region } from './contour';
 import { neighboursWithin, type Neighbours } from './neighbours';
 import { rawOffset, type RawOffset } from './raw-offset';
-import { indexOf, isNearer, pairsWithin, type SegmentIndex } from './segment-index';
+import { indexOf, isNearer, nearestSegment, pairsWithin, type SegmentIndex } from './segment-index';
 import { int, num, segmentBoxes, squaredDistance, tableOfRegion } from './segment-table';
-import { drop, forward, middleOfRun, stitchLoops } from './stitch-loops';
+import { drop, forward, middleOfRun, runLength } from './runs';
+import { stitchLoops } from './stitch-loops';
 import { tolerance } from './tolerance';
 
 /** A region made ready for any number of offsets up to a reach: segments in columns, their index, who is near whom. */
@@ -65,7 +66,19 @@ export function offsetRegion(source: Region | PreparedRegion, distance: number):
         : isNearer(prepared.index, x, y, limit);
     fate[run] = tooNear ? drop : forward;
   }
-  return stitchLoops(arrangement, fate).loops;
+  return stitchLoops(arrangement, fate, {
+    takenBack: () => forward,
+    cost: (run) => {
+      middleOfRun(arrangement, run, middle);
+      const { distance: off } = nearestSegment(prepared.index, num(middle, 0), num(middle, 1));
+      return runLength(arrangement, run) * doubtOf(off - limit);
+    },
+  });
+}
+
+/** How sure a run's fate is that comes nearer to the source than the limit (below 0) or stays beyond it. */
+function doubtOf(beyond: number): number {
+  return beyond < 0 ? 1 - beyond / tolerance.tooNear : Math.min(1, beyond / tolerance.tooNear);
 }
 
 function isPrepared(source: Region | PreparedRegion): source is PreparedRegion {

@@ -1,155 +1,37 @@
 import type { Arrangement } from './arrange';
+import { balanceRuns, type RunDoubt } from './balance-runs';
+import { cancelCoincident } from './coincident-runs';
 import type { Contour, Vertex } from './contour';
-import { directionAt, int, num, pointAlong } from './segment-table';
+import { backward, drop, endOf, forward, startOf } from './runs';
+import { directionAt, int, num } from './segment-table';
 import { tolerance } from './tolerance';
-
-/** What becomes of a run: left out, used as it runs, used the other way round. */
-export const drop = 0;
-export const forward = 1;
-export const backward = 2;
-
-export interface Stitched {
-  readonly loops: Contour[];
-  /** Length of kept runs that found no partner, mm: 0 unless two pieces were told apart wrongly. */
-  readonly unmatched: number;
-}
 
 /**
  * Joins the kept runs into closed loops. Where several meet in one node, each incoming run continues with the first
  * outgoing one clockwise from it, which keeps the area on the left together and leaves touching loops apart. Kept
- * runs that coincide and run opposite ways bound nothing and cancel. Runs that lead nowhere (kept by a hair where two
- * boundaries part) are pruned from their loose end on. Point-like loops are left out. O(r log r).
+ * runs that coincide cancel, and doubtful fates are changed where loops would not close. Point-like loops are left
+ * out. Changes `fate`. O(r log r).
  */
-export function stitchLoops(arrangement: Arrangement, fate: Uint8Array): Stitched {
+export function stitchLoops(arrangement: Arrangement, fate: Uint8Array, doubt: RunDoubt): Contour[] {
   cancelCoincident(arrangement, fate);
-  pruneDangling(arrangement, fate);
+  balanceRuns(arrangement, fate, doubt);
   const follower = pairAtNodes(arrangement, fate);
   const used = new Uint8Array(arrangement.runCount);
   const loops: Contour[] = [];
-  let unmatched = 0;
   for (let run = 0; run < arrangement.runCount; run++) {
     if (fate[run] === drop || used[run] === 1) continue;
     const ring: number[] = [];
-    let at = run;
-    while (at >= 0 && used[at] === 0) {
+    for (let at = run; used[at] === 0; at = int(follower, at)) {
       used[at] = 1;
       ring.push(at);
-      at = int(follower, at);
     }
-    if (at === run) {
-      const loop = emitLoop(arrangement, fate, ring);
-      if (loop.length > 1) loops.push(loop);
-    } else for (const lost of ring) unmatched += runLength(arrangement, lost);
+    const loop = emitLoop(arrangement, fate, ring);
+    if (loop.length > 1) loops.push(loop);
   }
-  return { loops, unmatched };
+  return loops;
 }
 
-/** Length of a run, mm. */
-export function runLength(arrangement: Arrangement, run: number): number {
-  let length = 0;
-  for (let k = int(arrangement.runStart, run); k < int(arrangement.runStart, run + 1); k++) {
-    length += pieceLength(arrangement, int(arrangement.pieceOrder, k));
-  }
-  return length;
-}
-
-/**
- * The point in the middle of the longest piece of a run: the safest one to judge the run by. It lies on the uncut
- * element, which merged nodes have not moved.
- */
-export function middleOfRun(arrangement: Arrangement, run: number, into: Float64Array): number {
-  let longest = -1;
-  let piece = -1;
-  for (let k = int(arrangement.runStart, run); k < int(arrangement.runStart, run + 1); k++) {
-    const candidate = int(arrangement.pieceOrder, k);
-    const length = pieceLength(arrangement, candidate);
-    if (length > longest) {
-      longest = length;
-      piece = candidate;
-    }
-  }
-  pointAlong(
-    arrangement.elements,
-    int(arrangement.elementOf, piece),
-    num(arrangement.middleAlong, piece),
-    into,
-  );
-  return piece;
-}
-
-export function pieceLength({ pieces }: Arrangement, piece: number): number {
-  const dx = num(pieces.x1, piece) - num(pieces.x0, piece);
-  const dy = num(pieces.y1, piece) - num(pieces.y0, piece);
-  const b = num(pieces.bulge, piece);
-  if (b === 0) return Math.sqrt(dx * dx + dy * dy);
-  return num(pieces.radius, piece) * 4 * Math.atan(Math.abs(b));
-}
-
-const startOf = (a: Arrangement, fate: Uint8Array, run: number): number =>
-  fate[run] === backward ? int(a.endNode, run) : int(a.startNode, run);
-const endOf = (a: Arrangement, fate: Uint8Array, run: number): number =>
-  fate[run] === backward ? int(a.startNode, run) : int(a.endNode, run);
-
-function cancelCoincident(a: Arrangement, fate: Uint8Array): void {
-  const byEnds = new Map<number, number[]>();
-  const nodeSpan = a.pieces.count * 4 + 64;
-  for (let run = 0; run < a.runCount; run++) {
-    if (fate[run] === drop || int(a.startNode, run) < 0) continue;
-    const from = int(a.startNode, run);
-    const to = int(a.endNode, run);
-    const key = Math.min(from, to) * nodeSpan + Math.max(from, to);
-    const same = byEnds.get(key);
-    if (same) same.push(run);
-    else byEnds.set(key, [run]);
-  }
-  const p = new Float64Array(2);
-  const q = new Float64Array(2);
-  for (const runs of byEnds.values()) {
-    for (let m = 0; m < runs.length; m++) {
-      for (let k = m + 1; k < runs.length; k++) {
-        const first = runs[m] as number;
-        const second = runs[k] as number;
-        if (fate[first] === drop || fate[second] === drop) continue;
-        middleOfRun(a, first, p);
-        middleOfRun(a, second, q);
-        if (Math.hypot(num(p, 0) - num(q, 0), num(p, 1) - num(q, 1)) > 2 * tolerance.samePoint) continue;
-        // One of two that run the same way is enough; two that run opposite ways bound nothing.
-        if (startOf(a, fate, first) !== startOf(a, fate, second)) fate[first] = drop;
-        fate[second] = drop;
-      }
-    }
-  }
-}
-
-/** Drops kept runs at whose start nothing arrives or from whose end nothing leaves, until none is left. */
-function pruneDangling(a: Arrangement, fate: Uint8Array): void {
-  const leaving = new Map<number, number[]>();
-  const arriving = new Map<number, number[]>();
-  const loose: number[] = [];
-  for (let run = 0; run < a.runCount; run++) {
-    if (fate[run] === drop || int(a.startNode, run) < 0) continue;
-    addTo(leaving, startOf(a, fate, run), run);
-    addTo(arriving, endOf(a, fate, run), run);
-    loose.push(run);
-  }
-  const kept = (runs: readonly number[] | undefined): number[] =>
-    (runs ?? []).filter((run) => fate[run] !== drop);
-  for (let run = loose.pop(); run !== undefined; run = loose.pop()) {
-    if (fate[run] === drop) continue;
-    const from = startOf(a, fate, run);
-    const to = endOf(a, fate, run);
-    if (kept(arriving.get(from)).length > 0 && kept(leaving.get(to)).length > 0) continue;
-    fate[run] = drop;
-    loose.push(
-      ...kept(arriving.get(from)),
-      ...kept(leaving.get(to)),
-      ...kept(leaving.get(from)),
-      ...kept(arriving.get(to)),
-    );
-  }
-}
-
-/** For each kept run the one that continues it; -1 where there is none. */
+/** For each kept run the one that continues it. */
 function pairAtNodes(a: Arrangement, fate: Uint8Array): Int32Array {
   const follower = new Int32Array(a.runCount).fill(-1);
   const leaving = new Map<number, number[]>();

@@ -14,8 +14,8 @@ export const tolerance = {
   sameBoundary: 1e-7,
   /** How far a computed point may lie off its carrier and still be on it: double rounding at 10 m is 2e-12, four operations deep. */
   onCurve: 1e-9,
-  /** A piece of an offset that comes nearer to the source than the offset by more than this is cut away. */
-  tooNear: 1e-8,
+  /** A piece of an offset that comes nearer to the source than the offset by more than this is cut away: twice the same-point distance. */
+  tooNear: 2e-9,
   /** Bulges smaller than this are lines: over a 1 m chord the sagitta would be 0.5 nm. */
   straightBulge: 1e-9,
   /** Ends of drawing segments nearer than this belong together unless the job says otherwise (common practice for customer drawings). */

@@ -6,7 +6,7 @@ import { indexOf } from '../../../core/geometry/segment-index';
 import { int, squaredDistance, tableOfRegion } from '../../../core/geometry/segment-table';
 import { windingAt } from '../../../core/geometry/winding';
 import { movedRegion } from '../../../core/inspect/motion';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 
 // Against the slow way: at random places the least distance to every segment, one by one.
 describe.each(Object.keys(families))('%s', (family) => {

@@ -3,7 +3,7 @@ import type { Contour, Region } from '../../../core/geometry/contour';
 import { contourArea } from '../../../core/geometry/contour-measures';
 import { offsetRegion, prepareRegion } from '../../../core/geometry/offset-region';
 import { bruteDistance, pointsAlong, regionArea, regionLength, variants } from '../../support/contour-facts';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import {
   angleShape,
   circle,

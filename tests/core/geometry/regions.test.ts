@@ -8,7 +8,7 @@ import { tableOfRegion } from '../../../core/geometry/segment-table';
 import { isInside, windingNumber } from '../../../core/geometry/winding';
 import { reversedContour } from '../../../core/geometry/contour-measures';
 import { regionArea } from '../../support/contour-facts';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import { angleShape, circle, polygon, roundedSlot, square } from '../../support/shapes';
 
 describe('windingNumber', () => {

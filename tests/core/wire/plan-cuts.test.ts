@@ -7,7 +7,7 @@ import type { Cut, CutRun, MemberRole } from '../../../core/plan';
 import { passOffsets } from '../../../core/wire/pass-offsets';
 import { planCuts, type CutWishes } from '../../../core/wire/plan-cuts';
 import { bruteDistance } from '../../support/contour-facts';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import { circle, polygon, roundedRectangle, square } from '../../support/shapes';
 
 const wishes: CutWishes = newLead;

@@ -5,7 +5,7 @@ import { openRegion } from '../../../core/geometry/open-region';
 import { clearanceMap } from '../../../core/inspect/clearance-map';
 import { evenPosition } from '../../../core/inspect/even-position';
 import { movedRegion } from '../../../core/inspect/motion';
-import { randomContour, seeded } from '../../support/random-contours';
+import { randomContour, seeded } from '../../../build/fuzz/random-contours';
 import { angleShape, circle, polygon, square } from '../../support/shapes';
 
 // Sources: closed forms of elementary geometry, and a slow search over all nearby positions.

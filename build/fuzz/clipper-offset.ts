@@ -2,29 +2,31 @@ import ClipperLib from 'clipper-lib';
 import type { Contour, Region } from '../../core/geometry/contour';
 import { eachSegment } from '../../core/geometry/contour-measures';
 
-/** Clipper works on whole numbers: this many to the millimetre. */
-const scale = 1e7;
+/** Clipper works on whole numbers: this many to the millimetre. More than 2e6 would take 128-bit products for 20 mm, six times slower. */
+export const clipperScale = 2e6;
 
-/** Area of a region's offset by clipper-lib, arcs flattened at a chord error, mm². An independent route. */
-export function clipperOffset(
-  region: Region,
-  distance: number,
-  chord: number,
-): { area: number; loops: number[] } {
-  const offsetter = new ClipperLib.ClipperOffset(2, chord * scale);
+export type ClipperPath = { X: number; Y: number }[];
+
+/** A region's offset by clipper-lib, arcs flattened at a chord error, in clipper's whole numbers. An independent route. */
+export function clipperOffset(region: Region, distance: number, chord: number): ClipperPath[] {
+  const offsetter = new ClipperLib.ClipperOffset(2, chord * clipperScale);
   offsetter.AddPaths(
     region.map((contour) => flattened(contour, chord)),
     ClipperLib.JoinType.jtRound,
     ClipperLib.EndType.etClosedPolygon,
   );
-  const solution: { X: number; Y: number }[][] = [];
-  offsetter.Execute(solution, distance * scale);
-  const loops = solution.map((path) => ClipperLib.Clipper.Area(path) / (scale * scale));
-  return { area: loops.reduce((a, b) => a + b, 0), loops };
+  const solution: ClipperPath[] = [];
+  offsetter.Execute(solution, distance * clipperScale);
+  return solution;
 }
 
-export function flattened(contour: Contour, chord: number): { X: number; Y: number }[] {
-  const path: { X: number; Y: number }[] = [];
+/** Signed area of a clipper path, mm². */
+export function clipperArea(path: ClipperPath): number {
+  return ClipperLib.Clipper.Area(path) / clipperScale ** 2;
+}
+
+export function flattened(contour: Contour, chord: number): ClipperPath {
+  const path: ClipperPath = [];
   eachSegment(contour, (from, to) => {
     const angle = 4 * Math.atan(from.bulge);
     const length = Math.hypot(to.x - from.x, to.y - from.y);
@@ -40,7 +42,7 @@ export function flattened(contour: Contour, chord: number): { X: number; Y: numb
       const part = (angle * k) / steps;
       const x = k === 0 ? from.x : cx + (from.x - cx) * Math.cos(part) - (from.y - cy) * Math.sin(part);
       const y = k === 0 ? from.y : cy + (from.x - cx) * Math.sin(part) + (from.y - cy) * Math.cos(part);
-      path.push({ X: Math.round(x * scale), Y: Math.round(y * scale) });
+      path.push({ X: Math.round(x * clipperScale), Y: Math.round(y * clipperScale) });
     }
   });
   return path;
