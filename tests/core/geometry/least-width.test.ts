@@ -4,7 +4,7 @@ import { reversedContour } from '../../../core/geometry/contour-measures';
 import { leastWidth } from '../../../core/geometry/least-width';
 import { offsetRegion } from '../../../core/geometry/offset-region';
 import { variants } from '../../support/contour-facts';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import {
   angleShape,
   circle,
