@@ -4,8 +4,10 @@ import { asStockMaterial, ownMaterialSchema } from './die/own-material';
 import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
+import { neutralStyle } from './neutral-style';
 import type { MemberRole } from './plan';
 import { invariant } from './problem';
+import { programStyleSchema } from './program-style';
 import { shippedTechnology } from './shipped-technology';
 import { technologyPassSchema, technologySchema } from './technology';
 import { drawingUnits, type DrawingUnit } from './units';
@@ -104,6 +106,7 @@ export const jobSchema = z.strictObject({
     unit: z.enum(['mm', 'inch']),
     /** The path of the wire's centre, or the contour with G41/G42 and an offset table. */
     program: z.enum(['wire centre', 'compensated']),
+    style: programStyleSchema.default(neutralStyle),
   }),
   /** Findings a person has accepted, by finding key, with the reason that goes onto the sheet. */
   settled: z.record(z.string(), z.strictObject({ reason: z.string().min(1) })),
@@ -162,7 +165,7 @@ export function newJob(fileName: string, content: string): Job {
     lead: newLead,
     setup: newSetup,
     cuts: {},
-    output: { unit: 'mm', program: 'wire centre' },
+    output: { unit: 'mm', program: 'wire centre', style: neutralStyle },
     settled: {},
   };
 }

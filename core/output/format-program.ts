@@ -1,79 +1,104 @@
 import type { Point } from '../geometry/contour';
+import type { ProgramStyle } from '../program-style';
 import { mmPerInch, type DisplayUnit } from '../units';
-import { programComment } from './program-comment';
+import { BlockWriter, type ProgramLine } from './block-writer';
+import { numberText } from './number-text';
+import { offsetWord } from './offset-word';
 import type { ProgramStep } from './program-steps';
+import { radiusWord } from './radius-word';
 import { roundArc } from './round-arc';
 
-/**
- * Steps as blocks of ISO 6983-1, one a line, ended by M30. Only words of the standard: `%`, comments in brackets,
- * G00–G03, G17, G40–G42, G70/G71, G90, F, D, N, M00, M30, and I, J from the arc's start to its centre. Numbers carry
- * a decimal point. `header` is one comment a line.
- */
-export function formatProgram(
-  steps: readonly ProgramStep[],
-  options: { readonly unit: DisplayUnit; readonly header: readonly string[]; readonly draft: string | null },
-): string {
-  const blocks = new Blocks(options.unit);
-  blocks.add(options.unit === 'inch' ? 'G70' : 'G71');
-  blocks.add('G17 G40 G90');
-  if (options.draft !== null) blocks.add('M00', options.draft);
-  for (const step of steps) blocks.step(step);
-  blocks.add('M30');
-  return ['%', ...options.header.flatMap(programComment), ...blocks.lines, ''].join('\n');
+export interface ProgramOptions {
+  readonly unit: DisplayUnit;
+  /** Comments at the head of the program, one a line. */
+  readonly header: readonly string[];
+  /** Why the program must not run yet: it then stops before the first move; null where it may. */
+  readonly draft: string | null;
+  readonly style: ProgramStyle;
 }
 
-/** RS274/NGC reads line numbers up to this; a longer program starts again at 1, which is allowed. */
-const lastNumber = 99_999;
+/** Steps as the text of a program in a style; the neutral style has words of ISO 6983-1 only. */
+export function formatProgram(steps: readonly ProgramStep[], options: ProgramOptions): string {
+  const end = options.style.lineEnd === 'CRLF' ? '\r\n' : '\n';
+  return programLines(steps, options)
+    .map(({ text }) => `${text}${end}`)
+    .join('');
+}
 
-/**
- * A tenth of the finest steps that machines make (0.1 µm, 0.00001 in; common practice). With that step itself, an
- * inside arc hardly larger than the offset could be rounded below it, and the control would refuse the contour.
- */
-const decimals: Record<DisplayUnit, number> = { mm: 5, inch: 6 };
+/** The same line by line, each with the step that it came from. */
+export function programLines(
+  steps: readonly ProgramStep[],
+  { unit, header, draft, style }: ProgramOptions,
+): readonly ProgramLine[] {
+  const program = new Program(style, unit);
+  program.begin(header, draft);
+  steps.forEach((step, index) => program.write(step, index));
+  program.end();
+  return program.out.lines;
+}
 
-class Blocks {
-  readonly lines: string[] = [];
+class Program {
+  readonly out: BlockWriter;
+  private readonly style: ProgramStyle;
+  private readonly unit: DisplayUnit;
   private at: Point = { x: Number.NaN, y: Number.NaN };
-  private number = 0;
+  /** The motion word of the block before; empty where the next block must say its own and both coordinates. */
+  private motion = '';
   /** Words that ride on the next feed move. */
   private before = '';
-  private after = '';
-  private readonly unit: DisplayUnit;
+  private after: string[] = [];
 
-  constructor(unit: DisplayUnit) {
+  constructor(style: ProgramStyle, unit: DisplayUnit) {
+    this.out = new BlockWriter(style);
+    this.style = style;
     this.unit = unit;
   }
 
-  add(words: string, comment = '') {
-    this.number = (this.number % lastNumber) + 1;
-    const said = comment === '' ? '' : ` ${programComment(comment).join(' ')}`;
-    this.lines.push(`N${this.number} ${words}${said}`);
+  begin(header: readonly string[], draft: string | null) {
+    for (const line of this.style.before) this.out.raw(line);
+    for (const line of header) this.out.comment(line);
+    if (draft !== null) this.out.block([this.style.stop], draft);
+    for (const block of this.style.start) {
+      this.out.block([block.replaceAll('{unit}', this.style.unitWords[this.unit])]);
+    }
   }
 
-  step(step: ProgramStep) {
+  end() {
+    this.out.step = null;
+    for (const block of this.style.end) this.out.block([block]);
+    for (const line of this.style.after) this.out.raw(line);
+  }
+
+  write(step: ProgramStep, index: number) {
+    this.out.step = index;
     switch (step.kind) {
       case 'thread': {
         this.at = this.onGrid(step.at);
-        this.add(`G00 ${this.point('X', 'Y', this.at)}`);
+        this.out.block([this.style.motion.rapid, ...this.point('X', 'Y', this.at)]);
         const size = step.hole ? `start hole ${this.said(step.hole.diameter)}` : 'no start hole fits here';
-        this.add('M00', `thread the wire - ${size}`);
+        this.halt(this.style.thread, `thread the wire - ${size}`);
         return;
       }
       case 'pass': {
         const name = passName(step.pass);
-        this.lines.push(...programComment(step.onTab ? `${name}, tab` : name));
-        this.after = ` F${this.decimal(step.feed, 2)}`;
+        this.out.comment(step.onTab ? `${name}, tab` : name);
+        this.after = this.feed(step.feed);
         return;
       }
-      case 'compensate':
-        this.before = step.side === 'left' ? 'G41 ' : 'G42 ';
-        this.after += ` D${step.offsetNumber}`;
+      case 'compensate': {
+        const { offsets } = this.style;
+        this.before = step.side === 'left' ? offsets.left : offsets.right;
+        this.after = [...this.after, offsetWord(offsets, step.offsetNumber)];
         return;
+      }
       case 'stop compensating':
-        this.before = 'G40 ';
+        this.before = this.style.offsets.off;
+        return;
+      case 'cut wire':
+        this.halt(this.style.cutWire, step.say);
         return;
       case 'stop':
-        this.add('M00', step.say);
+        this.halt([this.style.stop], step.say);
         return;
       case 'move':
         this.move(step.to, step.bulge);
@@ -81,41 +106,74 @@ class Blocks {
     }
   }
 
+  /** Blocks at which the control may wait: whoever starts again there needs all words of the next move. */
+  private halt(blocks: readonly string[], comment: string) {
+    const [first, ...more] = blocks;
+    if (first === undefined) this.out.comment(comment);
+    else this.out.block([first], comment);
+    for (const block of more) this.out.block([block]);
+    this.motion = '';
+  }
+
   private move(exact: Point, bulge: number) {
     const to = this.onGrid(exact);
-    if (to.x === this.at.x && to.y === this.at.y) return;
-    const centre = roundArc(this.at, to, bulge);
-    const way = centre === null ? 'G01' : bulge > 0 ? 'G03' : 'G02';
-    const about = centre === null ? '' : ` ${this.point('I', 'J', centre)}`;
-    this.add(`${this.before}${way} ${this.point('X', 'Y', to)}${about}${this.after}`);
+    const { at, style } = this;
+    if (to.x === at.x && to.y === at.y) return;
+    const centre = roundArc(at, to, bulge);
+    const { line, clockwise, counterClockwise } = style.motion;
+    const way = centre === null ? line : bulge > 0 ? counterClockwise : clockwise;
+    const isAfresh = this.motion === '' || this.before !== '';
+    const says = isAfresh || style.leaveOut === 'nothing' || way !== this.motion;
+    const sparing = !isAfresh && style.leaveOut === 'motion words and coordinates';
+    const [x = '', y = ''] = this.point('X', 'Y', to);
+    this.out.block([
+      this.before,
+      says ? way : '',
+      sparing && to.x === at.x ? '' : x,
+      sparing && to.y === at.y ? '' : y,
+      ...(centre === null ? [] : this.arc({ x: to.x - at.x, y: to.y - at.y }, bulge, centre)),
+      ...this.after,
+    ]);
+    this.motion = way;
     this.before = '';
-    this.after = '';
+    this.after = [];
     this.at = to;
+  }
+
+  private arc(to: Point, bulge: number, centre: Point): readonly string[] {
+    const radius = this.style.arcs === 'radius' ? radiusWord(to, bulge) : null;
+    return radius === null ? this.point('I', 'J', centre) : [`R${this.coordinate(radius)}`];
+  }
+
+  private feed(mmPerMinute: number): string[] {
+    if (!this.style.feed) return [];
+    const inch = this.unit === 'inch';
+    const decimals = inch ? this.style.feed.inchDecimals : this.style.feed.mmDecimals;
+    const steps = Math.round((mmPerMinute / this.perUnit()) * 10 ** decimals);
+    // A feed that rounds to nothing would stand still.
+    return [`F${numberText(Math.max(1, steps), decimals, this.style.numbers)}`];
   }
 
   /** Whole steps of the number format, so that every later sum of coordinates is exact. */
   private onGrid(point: Point): Point {
-    const scale = 10 ** decimals[this.unit] / this.perUnit();
+    const scale = 10 ** this.decimals() / this.perUnit();
     return { x: Math.round(point.x * scale), y: Math.round(point.y * scale) };
   }
 
-  private point(first: string, second: string, grid: Point): string {
-    return `${first}${this.fromGrid(grid.x)} ${second}${this.fromGrid(grid.y)}`;
+  private point(first: string, second: string, grid: Point): readonly string[] {
+    return [`${first}${this.coordinate(grid.x)}`, `${second}${this.coordinate(grid.y)}`];
   }
 
-  /** Exact decimal text of a whole number of steps; no "-0.0000". */
-  private fromGrid(steps: number): string {
-    const digits = decimals[this.unit];
-    return ((steps === 0 ? 0 : steps) / 10 ** digits).toFixed(digits);
-  }
-
-  private decimal(mm: number, digitsInMm: number): string {
-    // An inch step is 25 times as coarse: two more decimals keep a slow feed from becoming zero.
-    return this.unit === 'inch' ? (mm / mmPerInch).toFixed(digitsInMm + 2) : mm.toFixed(digitsInMm);
+  private coordinate(steps: number): string {
+    return numberText(steps, this.decimals(), this.style.numbers);
   }
 
   private said(mm: number): string {
-    return `${this.decimal(mm, 2)} ${this.unit === 'inch' ? 'in' : 'mm'}`;
+    return this.unit === 'inch' ? `${(mm / mmPerInch).toFixed(4)} in` : `${mm.toFixed(2)} mm`;
+  }
+
+  private decimals(): number {
+    return this.unit === 'inch' ? this.style.numbers.inchDecimals : this.style.numbers.mmDecimals;
   }
 
   private perUnit(): number {

@@ -1,28 +1,28 @@
-/** Longest comment a block carries; with N and words it stays far below the 256 characters of RS274/NGC. */
-const lineLength = 70;
+import type { ProgramStyle } from '../program-style';
 
 /**
- * Text as program comments, one a line: upper case, ASCII, no brackets inside (a bracket would end the comment and
- * turn the rest into words), wrapped between words. Empty text gives no comment.
+ * Text as program comments, one a line: ASCII, nothing inside that would end the comment and turn the rest into
+ * words, wrapped between words. Empty text gives no comment.
  */
-export function programComment(text: string): string[] {
-  const plain = plainText(text).toUpperCase();
+export function programComment(text: string, style: ProgramStyle['comments']): string[] {
+  const ascii = withoutSigns(plainText(text), style.open + style.close);
+  const plain = style.upperCase ? ascii.toUpperCase() : ascii;
   const lines: string[] = [];
   let line = '';
-  for (const word of plain.split(' ').flatMap(cutLong)) {
-    if (line !== '' && line.length + 1 + word.length > lineLength) {
+  for (const word of plain.split(' ').flatMap((one) => cutLong(one, style.longest))) {
+    if (line !== '' && line.length + 1 + word.length > style.longest) {
       lines.push(line);
       line = '';
     }
     line = line === '' ? word : `${line} ${word}`;
   }
   if (line !== '') lines.push(line);
-  return lines.map((said) => `(${said})`);
+  return lines.map((said) => `${style.open}${said}${style.close}`);
 }
 
 /**
- * ASCII that says the same: accents dropped, our signs spelled out, anything else a question mark. Taken apart first:
- * the one sign "⒜" holds two brackets.
+ * ASCII that says the same: accents dropped, our signs spelled out, brackets as hyphens whatever the style's comments
+ * stand in, anything else a question mark. Taken apart first: the one sign "⒜" holds two brackets.
  */
 function plainText(text: string): string {
   return text
@@ -41,6 +41,12 @@ function plainText(text: string): string {
     .trim();
 }
 
-function cutLong(word: string): string[] {
-  return word.match(new RegExp(`.{1,${lineLength}}`, 'g')) ?? [];
+/** None of the signs that a comment of the style begins or ends with. */
+function withoutSigns(text: string, signs: string): string {
+  const blank = [...text].map((sign) => (signs.includes(sign) ? ' ' : sign)).join('');
+  return blank.replace(/ +/g, ' ').trim();
+}
+
+function cutLong(word: string, longest: number): string[] {
+  return word.match(new RegExp(`.{1,${longest}}`, 'g')) ?? [];
 }

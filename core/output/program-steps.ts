@@ -18,6 +18,9 @@ export type ProgramStep =
   /** The next move ends where it is programmed: the offset is off again. */
   | { readonly kind: 'stop compensating' }
   | { readonly kind: 'move'; readonly to: Point; readonly bulge: number }
+  /** The wire is cut, to be threaded again elsewhere. */
+  | { readonly kind: 'cut wire'; readonly say: string }
+  /** A person has to do something; the program waits. */
   | { readonly kind: 'stop'; readonly say: string };
 
 /** The kind that a block can really be written as: compensated needs a contour with straight leads in every run. */
@@ -37,7 +40,7 @@ export function programSteps(work: readonly WorkStep[], kind: ProgramKind): read
   return cutting.flatMap((step, index) => [
     ...stepsOf(step, compensated),
     ...(index + 1 < cutting.length || step.threading.after !== null
-      ? [{ kind: 'stop', say: sayAfter(step) } as const]
+      ? [{ kind: 'cut wire', say: sayAfter(step) } as const]
       : []),
   ]);
 }

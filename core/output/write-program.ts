@@ -1,13 +1,16 @@
 import { materialName, type Job } from '../job';
+import { neutralStyle } from '../neutral-style';
 import type { Block, PassPath, Plan } from '../plan';
+import type { ProgramStyle } from '../program-style';
 import { formatLength, mmPerInch } from '../units';
 import { blockWork, type WorkStep } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
 import { formatProgram, passName } from './format-program';
+import { offsetWord } from './offset-word';
 import { offsetNumber, programSteps, writableKind } from './program-steps';
 
 /**
- * The program of one block (ISO 6983-1) in the job's unit: the wire's centre path with the offset off, or the contour
+ * The program of one block in the job's unit and style: the wire's centre path with the offset off, or the contour
  * with G41/G42 and the offset table as comments. A draft says so in its first line and stops before the first move.
  */
 export function writeProgram(block: Block, plan: Plan, job: Job): string {
@@ -15,7 +18,7 @@ export function writeProgram(block: Block, plan: Plan, job: Job): string {
   const kind = writableKind(work, job.output.program);
   const steps = programSteps(work, kind);
   const draft = plan.released ? null : draftMark;
-  const unit = job.output.unit;
+  const { unit, style } = job.output;
   const header = [
     ...(draft === null ? [] : [draft]),
     `Diewright - ${job.name} - ${block.id}`,
@@ -23,15 +26,16 @@ export function writeProgram(block: Block, plan: Plan, job: Job): string {
     `Unit ${unit === 'inch' ? 'inch' : 'mm'}, absolute, zero is the drawing's zero`,
     stockLine(job, plan),
     `Wire ${both(job.wire.diameter)}`,
-    ...(kind === 'compensated' ? offsetTable(work) : wireCentreTable(work)),
+    ...(kind === 'compensated' ? offsetTable(work, style) : wireCentreTable(work)),
     ...(kind === job.output.program
       ? []
       : ['A contour with offsets cannot be written here: this is the path of the wire centre']),
     ...(steps.length === 0 ? ['Nothing to cut: see the findings'] : []),
+    ...(style.name === neutralStyle.name ? [] : [`Program style ${style.name}`]),
     'Start with the wire out',
     ...cautions,
   ];
-  return formatProgram(steps, { unit, header, draft });
+  return formatProgram(steps, { unit, header, draft, style });
 }
 
 function stockLine(job: Job, plan: Plan): string {
@@ -45,11 +49,12 @@ function wireCentreTable(work: readonly WorkStep[]): string[] {
   ];
 }
 
-function offsetTable(work: readonly WorkStep[]): string[] {
+function offsetTable(work: readonly WorkStep[], { offsets }: ProgramStyle): string[] {
   return [
     'Contour: set these offsets in the control before running',
     ...passes(work).map(
-      (pass) => `D${offsetNumber(pass)} = ${offsetText(pass.offset)} - ${passName(pass.pass)}`,
+      (pass) =>
+        `${offsetWord(offsets, offsetNumber(pass))} = ${offsetText(pass.offset)} - ${passName(pass.pass)}`,
     ),
   ];
 }

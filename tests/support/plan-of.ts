@@ -1,5 +1,6 @@
 import type { Chain, Contour, Point } from '../../core/geometry/contour';
 import { contourLength, reversedChain } from '../../core/geometry/contour-measures';
+import { neutralStyle } from '../../core/neutral-style';
 import { newJob, type Job } from '../../core/job';
 import type { Finding } from '../../core/finding';
 import type { CutRun, Member, PassPath, PassRuns, Plan } from '../../core/plan';
@@ -183,7 +184,7 @@ export function exampleParts(
     ...newJob('example.dxf', ''),
     stock: { material: 'cold-rolled-half-hard', thickness: 1 },
     passes: [jobPass({ sparkGap: 0.025, feed: 4 })],
-    output: { unit: change.unit ?? 'mm', program: change.program ?? 'wire centre' },
+    output: { unit: change.unit ?? 'mm', program: change.program ?? 'wire centre', style: neutralStyle },
   };
   return { width: 20, height: 10, radius: 0.5, clearance: 0.075, job } as const;
 }

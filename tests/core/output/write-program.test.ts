@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chain } from '../../../core/geometry/contour';
+import { neutralStyle } from '../../../core/neutral-style';
 import { newJob } from '../../../core/job';
 import type { Member, Plan } from '../../../core/plan';
 import { formatProgram } from '../../../core/output/format-program';
@@ -208,7 +209,7 @@ describe('writeProgram', () => {
 
 describe('formatProgram', () => {
   const written = (steps: readonly ProgramStep[], unit: 'mm' | 'inch' = 'mm') =>
-    readProgram(formatProgram(steps, { unit, header: [], draft: null }));
+    readProgram(formatProgram(steps, { unit, header: [], draft: null, style: neutralStyle }));
 
   const along = (chain: Chain): ProgramStep[] => [
     { kind: 'thread', at: chain[0] ?? { x: 0, y: 0 }, hole: null },
@@ -236,7 +237,7 @@ describe('formatProgram', () => {
         { x: -0.000004, y: 0.000004, bulge: 0 },
         { x: 1, y: 0, bulge: 0 },
       ]),
-      { unit: 'mm', header: [], draft: null },
+      { unit: 'mm', header: [], draft: null, style: neutralStyle },
     );
     expect(readProgram(text).moves).toHaveLength(2);
     expect(text).not.toMatch(/-0\.0+\b/);

@@ -39,7 +39,7 @@ describe.skipIf(missing)('programs of the samples, by our reader and by the RS27
     const start = jobOnDrawing(drawing, new Uint8Array(readFileSync(new URL(drawing, folder))));
     const pipeline = createPipeline();
     it.each(cases)('%s, %s: the same moves within the last decimal', (program, unit) => {
-      const job = { ...start, output: { unit, program } };
+      const job = { ...start, output: { ...start.output, unit, program } };
       const planned = pipeline.plan(job);
       if (!planned.ok) throw new Error(planned.problem.what);
       const mm = perUnit[unit];

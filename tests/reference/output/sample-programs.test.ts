@@ -34,7 +34,7 @@ describe.skipIf(missing)('programs of the samples in the RS274/NGC interpreter',
     const start = jobOnDrawing(drawing, new Uint8Array(readFileSync(new URL(drawing, folder))));
     const pipeline = createPipeline();
     it.each(cases)('%s, %s: cuts every path and never into the member', (program, unit) => {
-      const job = { ...start, output: { unit, program } };
+      const job = { ...start, output: { ...start.output, unit, program } };
       const reply = pipeline.plan(job);
       if (!reply.ok) throw new Error(reply.problem.what);
       const plan = reply.value;

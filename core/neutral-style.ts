@@ -1,0 +1,39 @@
+import type { ProgramStyle } from './program-style';
+
+/**
+ * Words of ISO 6983-1 only, everything written out in every block. Five decimals in mm and six in inch are a tenth of
+ * the finest steps that machines make (0.1 µm, 0.00001 in; common practice): with that step itself, an inside arc
+ * hardly larger than the offset could be rounded below it, and the control would refuse the contour.
+ */
+export const neutralStyle: ProgramStyle = {
+  name: 'neutral',
+  numbers: { mmDecimals: 5, inchDecimals: 6, point: 'always', trailingZeros: true, leadingZero: true },
+  leaveOut: 'nothing',
+  spaces: true,
+  // RS274/NGC (NIST IR 6556) reads line numbers up to 99999.
+  lineNumbers: { first: 1, step: 1, digits: 5, padded: false },
+  lineEnd: 'LF',
+  // With number and words a line stays far below the 256 characters of RS274/NGC.
+  comments: { open: '(', close: ')', longest: 70, upperCase: true },
+  motion: { rapid: 'G00', line: 'G01', clockwise: 'G02', counterClockwise: 'G03' },
+  arcs: 'centre',
+  // An inch is 25 times as coarse: two more decimals keep a slow feed from becoming zero.
+  feed: { mmDecimals: 2, inchDecimals: 4 },
+  offsets: { off: 'G40', left: 'G41', right: 'G42', letter: 'D', first: 1, digits: 1 },
+  unitWords: { mm: 'G71', inch: 'G70' },
+  stop: 'M00',
+  before: ['%'],
+  start: ['{unit}', 'G17 G40 G90'],
+  thread: ['M00'],
+  cutWire: ['M00'],
+  end: ['M30'],
+  after: [],
+};
+
+/** For RS274/NGC interpreters (NIST IR 6556), which choose the unit by G20 and G21. */
+export const rs274Style: ProgramStyle = {
+  ...neutralStyle,
+  name: 'RS274 dialect',
+  unitWords: { mm: 'G21', inch: 'G20' },
+  after: ['%'],
+};
