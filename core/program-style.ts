@@ -4,12 +4,7 @@ export const styleFormat = 'diewright-style';
 export const styleVersion = 1;
 export const styleFileEnding = '.diewright-style.json';
 
-/** One word of a program: a letter and a number, such as G01. */
-const word = z
-  .string()
-  .regex(/^[A-Z]\d{1,4}(\.\d)?$/, 'must be one word of a capital letter and a number, such as "G01"');
-
-/** Words of a block as the shop types them; printable ASCII, so that every control reads the same. */
+/** Words as the shop types them; printable ASCII, so that every control reads the same. */
 const freeText = z
   .string()
   .max(80)
@@ -29,57 +24,54 @@ const numbersSchema = z.strictObject({
 });
 
 const lineNumbersSchema = z.strictObject({
-  first: z.int().min(0).max(9999),
-  step: z.int().min(1).max(1000),
+  first: z.int().min(0).max(999),
+  step: z.int().min(1).max(100),
   /** A number that would need more digits starts again at the first. */
-  digits: z.int().min(1).max(8),
+  digits: z.int().min(3).max(8),
   /** N0010 or N10. */
   padded: z.boolean(),
 });
 
-const sign = z.string().regex(/^[!-*/:-@[-`{-~]*$/, 'must be punctuation, without + - . and comma');
-
 const commentsSchema = z.strictObject({
-  open: sign.min(1).max(2),
-  /** Empty where a comment goes to the end of the line. */
-  close: sign.max(2),
+  /** In round brackets, or from a semicolon to the end of the line. */
+  signs: z.enum(['brackets', 'semicolon']),
   /** Longest text of one comment. */
   longest: z.int().min(20).max(200),
   upperCase: z.boolean(),
 });
 
 const offsetsSchema = z.strictObject({
-  off: word,
-  left: word,
-  right: word,
   /** Letter of the word that names an entry of the offset table. */
-  letter: z.string().regex(/^[A-Z]$/, 'must be one capital letter'),
+  letter: z.enum(['D', 'H']),
   /** Entry of the rough cut; each skim has the next. */
   first: z.int().min(0).max(9000),
   /** D1 with 1 digit, D01 with 2. */
   digits: z.int().min(1).max(4),
 });
 
-/** How a shop's control wants the same steps written: numbers, words and what stands around them. */
+/**
+ * How a shop's control wants the same steps written: numbers, words and what stands around them. What decides where
+ * the wire goes has its words from ISO 6983-1 or RS274/NGC; a shop's own text stands at the places meant for it.
+ */
 export const programStyleSchema = z.strictObject({
   name: z.string().min(1).max(80),
   numbers: numbersSchema,
-  /** What is left out of a block when it is the same as in the one before. */
+  /** G01 or G1. */
+  twoDigitWords: z.boolean(),
+  /** What is left out of a block where the block before says the same. */
   leaveOut: z.enum(['nothing', 'motion words', 'motion words and coordinates']),
   /** "N1 G01 X1." or "N1G01X1.". */
   spaces: z.boolean(),
   lineNumbers: lineNumbersSchema.nullable(),
   lineEnd: z.enum(['LF', 'CRLF']),
   comments: commentsSchema,
-  motion: z.strictObject({ rapid: word, line: word, clockwise: word, counterClockwise: word }),
   /** Centre: I and J from the arc's start. Radius: the R word, which ISO 6983 does not have. */
   arcs: z.enum(['centre', 'radius']),
   /** Null: the feed is left to the control. */
   feed: z.strictObject({ mmDecimals: z.int().min(0).max(4), inchDecimals: z.int().min(1).max(6) }).nullable(),
   offsets: offsetsSchema,
-  unitWords: z.strictObject({ mm: word, inch: word }),
-  /** The word that stops the program until somebody starts it again. */
-  stop: word,
+  /** For inch and mm, as ISO 6983-1 or as RS274/NGC has them. */
+  unitWords: z.enum(['G70 and G71', 'G20 and G21']),
   /** Whole lines before everything, without number. */
   before: freeLines,
   /** Blocks before the first move; {unit} stands for the unit's word. */
@@ -92,6 +84,8 @@ export const programStyleSchema = z.strictObject({
   end: freeLines,
   /** Whole lines after everything, without number. */
   after: freeLines,
+  /** Words of these lines that only this control knows and that move no axis: the check of the program passes over them. */
+  ownWords: z.array(freeText).max(50),
 });
 
 export type ProgramStyle = z.infer<typeof programStyleSchema>;

@@ -28,8 +28,17 @@ export class BlockWriter {
     for (const line of programComment(text, this.style.comments)) this.raw(line);
   }
 
+  /** A block of our own words. */
   block(words: readonly string[], comment = '') {
-    const gap = this.style.spaces ? ' ' : '';
+    this.add(words.filter((word) => word !== '').join(this.gap()), this.gap(), comment);
+  }
+
+  /** A block of the shop's own text, which stays as it was typed. */
+  text(text: string, comment = '') {
+    this.add(text, ' ', comment);
+  }
+
+  private add(words: string, gap: string, comment: string) {
     const [said, ...more] = programComment(comment, this.style.comments);
     // A comment that needs more than one line: the block carries the last.
     if (more.length > 0) {
@@ -37,8 +46,12 @@ export class BlockWriter {
       for (const line of more.slice(0, -1)) this.raw(line);
     }
     const last = more.at(-1) ?? said;
-    const text = [...this.nextNumber(), ...words.filter((word) => word !== '')].join(gap);
+    const text = [...this.nextNumber(), words].join(gap);
     this.raw(last === undefined ? text : `${text} ${last}`);
+  }
+
+  private gap(): string {
+    return this.style.spaces ? ' ' : '';
   }
 
   private nextNumber(): string[] {

@@ -57,15 +57,15 @@ class Program {
   begin(header: readonly string[], draft: string | null) {
     for (const line of this.style.before) this.out.raw(line);
     for (const line of header) this.out.comment(line);
-    if (draft !== null) this.out.block([this.style.stop], draft);
+    if (draft !== null) this.out.block([this.word('M', 0)], draft);
     for (const block of this.style.start) {
-      this.out.block([block.replaceAll('{unit}', this.style.unitWords[this.unit])]);
+      this.out.text(block.replaceAll('{unit}', this.unitWord()));
     }
   }
 
   end() {
     this.out.step = null;
-    for (const block of this.style.end) this.out.block([block]);
+    for (const block of this.style.end) this.out.text(block);
     for (const line of this.style.after) this.out.raw(line);
   }
 
@@ -74,7 +74,7 @@ class Program {
     switch (step.kind) {
       case 'thread': {
         this.at = this.onGrid(step.at);
-        this.out.block([this.style.motion.rapid, ...this.point('X', 'Y', this.at)]);
+        this.out.block([this.word('G', 0), ...this.point('X', 'Y', this.at)]);
         const size = step.hole ? `start hole ${this.said(step.hole.diameter)}` : 'no start hole fits here';
         this.halt(this.style.thread, `thread the wire - ${size}`);
         return;
@@ -87,18 +87,19 @@ class Program {
       }
       case 'compensate': {
         const { offsets } = this.style;
-        this.before = step.side === 'left' ? offsets.left : offsets.right;
+        this.before = this.word('G', step.side === 'left' ? 41 : 42);
         this.after = [...this.after, offsetWord(offsets, step.offsetNumber)];
         return;
       }
       case 'stop compensating':
-        this.before = this.style.offsets.off;
+        this.before = this.word('G', 40);
         return;
       case 'cut wire':
         this.halt(this.style.cutWire, step.say);
         return;
       case 'stop':
-        this.halt([this.style.stop], step.say);
+        this.out.block([this.word('M', 0)], step.say);
+        this.motion = '';
         return;
       case 'move':
         this.move(step.to, step.bulge);
@@ -106,12 +107,12 @@ class Program {
     }
   }
 
-  /** Blocks at which the control may wait: whoever starts again there needs all words of the next move. */
+  /** Own blocks at which the control may wait: whoever starts again there needs all words of the next move. */
   private halt(blocks: readonly string[], comment: string) {
     const [first, ...more] = blocks;
     if (first === undefined) this.out.comment(comment);
-    else this.out.block([first], comment);
-    for (const block of more) this.out.block([block]);
+    else this.out.text(first, comment);
+    for (const block of more) this.out.text(block);
     this.motion = '';
   }
 
@@ -120,8 +121,7 @@ class Program {
     const { at, style } = this;
     if (to.x === at.x && to.y === at.y) return;
     const centre = roundArc(at, to, bulge);
-    const { line, clockwise, counterClockwise } = style.motion;
-    const way = centre === null ? line : bulge > 0 ? counterClockwise : clockwise;
+    const way = this.word('G', centre === null ? 1 : bulge > 0 ? 3 : 2);
     const isAfresh = this.motion === '' || this.before !== '';
     const says = isAfresh || style.leaveOut === 'nothing' || way !== this.motion;
     const sparing = !isAfresh && style.leaveOut === 'motion words and coordinates';
@@ -152,6 +152,15 @@ class Program {
     const steps = Math.round((mmPerMinute / this.perUnit()) * 10 ** decimals);
     // A feed that rounds to nothing would stand still.
     return [`F${numberText(Math.max(1, steps), decimals, this.style.numbers)}`];
+  }
+
+  private word(letter: 'G' | 'M', number: number): string {
+    return `${letter}${String(number).padStart(this.style.twoDigitWords ? 2 : 1, '0')}`;
+  }
+
+  private unitWord(): string {
+    const [inch, mm] = this.style.unitWords === 'G70 and G71' ? [70, 71] : [20, 21];
+    return this.word('G', this.unit === 'inch' ? inch : mm);
   }
 
   /** Whole steps of the number format, so that every later sum of coordinates is exact. */

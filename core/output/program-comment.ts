@@ -5,7 +5,7 @@ import type { ProgramStyle } from '../program-style';
  * words, wrapped between words. Empty text gives no comment.
  */
 export function programComment(text: string, style: ProgramStyle['comments']): string[] {
-  const ascii = withoutSigns(plainText(text), style.open + style.close);
+  const ascii = plainText(text);
   const plain = style.upperCase ? ascii.toUpperCase() : ascii;
   const lines: string[] = [];
   let line = '';
@@ -17,7 +17,7 @@ export function programComment(text: string, style: ProgramStyle['comments']): s
     line = line === '' ? word : `${line} ${word}`;
   }
   if (line !== '') lines.push(line);
-  return lines.map((said) => `${style.open}${said}${style.close}`);
+  return lines.map((said) => (style.signs === 'brackets' ? `(${said})` : `; ${said}`));
 }
 
 /**
@@ -39,12 +39,6 @@ function plainText(text: string): string {
     .replace(/[\s\p{C}]+/gu, ' ')
     .replace(/[^ -~]/g, '?')
     .trim();
-}
-
-/** None of the signs that a comment of the style begins or ends with. */
-function withoutSigns(text: string, signs: string): string {
-  const blank = [...text].map((sign) => (signs.includes(sign) ? ' ' : sign)).join('');
-  return blank.replace(/ +/g, ' ').trim();
 }
 
 function cutLong(word: string, longest: number): string[] {
