@@ -3,7 +3,7 @@ import { memberFit } from './check/member-fit';
 import { lostFeatures } from './check/lost-features';
 import { fitFindings } from './check/pair-findings';
 import { proofFindings } from './check/proof-findings';
-import { proveMember } from './check/prove-member';
+import { finishedLoops, proveMember } from './check/prove-member';
 import { tightPlaces } from './check/tight-places';
 import { pairContours } from './die/pair-contours';
 import type { DrawingContour } from './drawing/drawing';
@@ -96,7 +96,7 @@ function planMember(
   });
   const planned = planCuts(id, designed, role, offsets.value, lead);
   const cuts = planned.map(({ cut }) => cut);
-  const proof = proveMember(designed, role, cuts, reach);
+  const proof = proveMember(designed, role, finishedLoops(cuts), reach);
   return {
     member: { id, role, contourId, designed, asCut, remainders: tight.remainders, cuts, proof },
     findings: [

@@ -1,8 +1,6 @@
-import { proveMember } from '../../core/check/prove-member';
-import { pairContours } from '../../core/die/pair-contours';
-import { newJob } from '../../core/job';
-import { passOffsets, reachOf } from '../../core/wire/pass-offsets';
-import { planCuts } from '../../core/wire/plan-cuts';
+import { proveMember, type FinishedLoop } from '../../core/check/prove-member';
+import { offsetRegion } from '../../core/geometry/offset-region';
+import type { Region } from '../../core/geometry/contour';
 import { filletedOutline } from './outlines';
 
 export interface ProofMeasure {
@@ -15,17 +13,14 @@ export interface ProofMeasure {
 /** The independent proof of punch and die of an outline of 10,000 lines and arcs. */
 export function measureProof(): ProofMeasure {
   const outline = filletedOutline(10_000);
-  const job = newJob('outline.dxf', '');
-  const offsets = passOffsets(job.wire.diameter, job.passes);
-  if (!offsets.ok) throw new Error(offsets.problem.what);
-  const reach = reachOf(job.wire.diameter, job.passes);
-  const designed = pairContours(outline, 'blank', clearance, { punch: 0, die: 0 });
-  const members = (['die', 'punch'] as const).map((role) => ({
-    role,
-    cuts: planCuts(designed[role], role, offsets.value, job.lead).map(({ cut }) => cut),
-  }));
+  const die = { designed: [outline], loops: finished('inside', offsetRegion([outline], -reach)) };
+  const punchContour = offsetRegion([outline], -clearance);
+  const punch = { designed: punchContour, loops: finished('outside', offsetRegion(punchContour, reach)) };
   const start = performance.now();
-  const proofs = members.map(({ role, cuts }) => proveMember(designed[role], role, cuts, reach));
+  const proofs = [
+    proveMember(die.designed, 'die', die.loops, reach),
+    proveMember(punch.designed, 'punch', punch.loops, reach),
+  ];
   return {
     segments: outline.length,
     seconds: (performance.now() - start) / 1000,
@@ -34,4 +29,9 @@ export function measureProof(): ProofMeasure {
   };
 }
 
+const finished = (waste: FinishedLoop['waste'], loops: Region): FinishedLoop[] =>
+  loops.map((loop) => ({ waste, loop }));
+
+/** Of a 0.25 mm wire and its gap, mm. */
+const reach = 0.145;
 const clearance = 0.02;

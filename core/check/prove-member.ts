@@ -1,5 +1,5 @@
 import ClipperLib from 'clipper-lib';
-import type { Point, Region } from '../geometry/contour';
+import type { Contour, Point, Region } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { Cut, MemberRole, Proof } from '../plan';
 import { EdgeIndex } from './edge-index';
@@ -26,10 +26,9 @@ import {
 export function proveMember(
   designed: Region,
   role: MemberRole,
-  cuts: readonly Cut[],
+  finished: readonly FinishedLoop[],
   cuttingRadius: number,
 ): Proof {
-  const finished = cuts.map(({ waste, passes }) => ({ waste, loop: passes.at(-1)?.loop ?? [] }));
   const grid = gridFor([...designed, ...finished.map(({ loop }) => loop)]);
   const wanted = designed.map((contour) => flattenContour(contour, grid));
   const loops = (waste: Cut['waste']) =>
@@ -49,7 +48,7 @@ export function proveMember(
   proveTile(whole, boxOf(whole), search);
   const { gouge, remainder } = search;
   return {
-    passed: gouge.depth <= tolerance.proofGouge * grid.perMm && cuts.length > 0,
+    passed: gouge.depth <= tolerance.proofGouge * grid.perMm && finished.length > 0,
     gouge: gouge.depth / grid.perMm,
     gougeAt: toMm(gouge.at, grid),
     remainder: remainder.depth / grid.perMm,
@@ -57,6 +56,16 @@ export function proveMember(
     chord: tolerance.proofChord,
   };
 }
+
+/** The closed path of a finishing pass, and where its waste lies. */
+export interface FinishedLoop {
+  readonly waste: Cut['waste'];
+  readonly loop: Contour;
+}
+
+/** What the last pass of every cut runs along. */
+export const finishedLoops = (cuts: readonly Cut[]): readonly FinishedLoop[] =>
+  cuts.map(({ waste, passes }) => ({ waste, loop: passes.at(-1)?.loop ?? [] }));
 
 /** The designed contours, the loops that run round a punch, and those with their waste inside. */
 interface Outlines {
