@@ -48,6 +48,8 @@ export const tolerance = {
    * step, ten times finer than the last digit shown.
    */
   distanceBound: 1e-6,
+  /** Measured deviations closer together than this cannot be told apart: common practice for vision systems and CMMs. */
+  measuringNoise: 0.0005,
   /** The as-cut clearance counts as even within this: a fifth of a tenth of a thousandth of an inch. */
   uneven: 0.0005,
   /** Chord error of the polygons in the independent proof. */
