@@ -5,7 +5,7 @@ import { pointAlong, num, tableOfRegion } from '../../../core/geometry/segment-t
 import { comparePoints, type FitChoice, type MeasuredPoint } from '../../../core/inspect/compare-points';
 import { deviationAt, referenceOf } from '../../../core/inspect/deviation';
 import { movedPoint } from '../../../core/inspect/motion';
-import { seeded } from '../../support/random-contours';
+import { seeded } from '../../../build/fuzz/random-contours';
 import { angleShape, circle, roundedRectangle, square } from '../../support/shapes';
 
 // Sources: a worked example of the linear least squares of eight probed points, derived in full beside it; closed forms;
