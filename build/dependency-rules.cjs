@@ -21,6 +21,7 @@ const leaves = [
   'finding-of',
   'units',
   'say',
+  'say-time',
   'technology',
   'shipped-technology',
   'program-style',
@@ -34,7 +35,7 @@ const jobReaders = ['output'];
 const coreFiles = (room) => [
   ...(room === 'geometry' ? [] : leaves),
   ...(planReaders.includes(room) ? ['plan'] : []),
-  ...(jobReaders.includes(room) ? ['job', 'job-file'] : []),
+  ...(jobReaders.includes(room) ? ['job', 'job-file', 'shop-values'] : []),
 ];
 
 const allowedTargets = (room) => [

@@ -1,3 +1,4 @@
+import { technologyFindings } from './check/technology-findings';
 import type { ChosenClearance } from './die/choose-clearance';
 import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
@@ -21,6 +22,12 @@ export function asPlan(
     ...drawing.findings,
     ...sizeFindings,
     ...notes,
+    ...technologyFindings({
+      technology: job.technology,
+      byTable: job.passRule === 'table',
+      wire: job.wire.diameter,
+      blocks: job.blocks,
+    }),
     ...planned.flatMap((plan) => plan.findings),
   ]);
   const open = openFindings(findings, job);

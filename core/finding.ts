@@ -25,6 +25,8 @@ export type FindingCode =
   | 'wire-too-wide' // the wire does not go into the opening at all
   | 'corner-strikes' // a punch corner that would strike or nearly touch the die's fillet
   | 'clearance-uneven' // the as-cut clearance falls below the wanted one
+  | 'technology-no-row' // the technology table has nothing for the wire or the height of a block
+  | 'block-too-high' // a block that the machine does not take
   | 'start-hole' // the start hole does not fit
   | 'lead-in' // no straight lead-in of the wanted length
   | 'tab' // no room for the tab

@@ -32,7 +32,8 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 function counted(origin: string, than: string, limit: number | bigint): string {
-  if (origin === 'string') return `have ${than} ${limit} characters`;
-  if (origin === 'array') return `have ${than} ${limit} entries`;
+  const one = Number(limit) === 1;
+  if (origin === 'string') return `have ${than} ${limit} ${one ? 'character' : 'characters'}`;
+  if (origin === 'array') return `have ${than} ${limit} ${one ? 'entry' : 'entries'}`;
   return `be ${than} ${limit}`;
 }

@@ -39,7 +39,7 @@ const machineSchema = z.strictObject({
   upperGuideAbove: notNegative,
   /** From the block's lower face down to the point about which the lower guide swings the wire, mm. */
   lowerGuideBelow: notNegative,
-  /** Minutes for threading or cutting the wire once, by hand or by the machine. */
+  /** Minutes from one threading to the next: cutting the wire, moving, threading. */
   threadingMinutes: notNegative,
   /** Null where the shop has not said it: no price is then worked out. */
   hourlyPrice: z.strictObject({ amount: notNegative, currency: z.string().max(8) }).nullable(),

@@ -7,11 +7,13 @@ import { formatLengthNumber } from '../units';
 import { blockWork } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
 import { writableKind } from './program-steps';
+import { timeRows } from './time-rows';
 
 /** The whole result on one page of plain text, lengths in mm and inch. Ends with a line break. */
 export function writeSummary(plan: Plan, job: Job): string {
   const { summary } = plan;
   const { open } = summary;
+  const times = timeRows(plan, job);
   return [
     `Diewright: ${job.name}`,
     plan.released ? 'RELEASED - all findings settled, all proofs passed' : draftMark,
@@ -29,6 +31,7 @@ export function writeSummary(plan: Plan, job: Job): string {
     row('Programs', programs(plan, job)),
     row('Contours', `${summary.contours}, members ${summary.members}`),
     row('Cut length', `${sayLength(summary.cutLength)} over all passes`),
+    row('Time', `${times.at(-1)?.text ?? ''}; setting up and standing still not counted`),
     row(
       'Proof',
       `largest gouge ${sayLength(summary.largestGouge)}, largest remainder ${sayLength(summary.largestRemainder)}, ` +
@@ -38,6 +41,9 @@ export function writeSummary(plan: Plan, job: Job): string {
     '',
     'Members',
     ...plan.pairs.flatMap(pairLines),
+    '',
+    'Cutting',
+    ...times.map(({ label, text }) => `  ${label}: ${text}`),
     '',
     'Findings',
     ...(plan.findings.length === 0 ? ['  none'] : plan.findings.map((finding) => findingLine(finding, job))),

@@ -1,0 +1,110 @@
+import { chainLength } from '../geometry/contour-measures';
+import type { MemberRole, Plan } from '../plan';
+import type { Machine, TechnologyPass } from '../technology';
+import { blockWork, type WorkStep } from './block-work';
+
+/** What one pass over a member takes. */
+export interface PassTime {
+  /** 0 the rough cut. */
+  readonly pass: number;
+  /** Along the contour, and to it and back, mm. */
+  readonly cutLength: number;
+  readonly leadLength: number;
+  /** Both lengths times the height of the block, mm². */
+  readonly area: number;
+  readonly minutes: number;
+  /** Wire that runs off the spool meanwhile, m. */
+  readonly wire: number;
+}
+
+/** What is cut, or the sum of several. */
+export interface CutTime {
+  readonly minutes: number;
+  /** m. */
+  readonly wire: number;
+  /** In the currency of the hourly price; null where there is none. */
+  readonly price: number | null;
+}
+
+export interface MemberTime extends CutTime {
+  readonly memberId: string;
+  readonly passes: readonly PassTime[];
+  readonly threadings: number;
+}
+
+export interface CutTimes {
+  readonly members: readonly MemberTime[];
+  readonly set: CutTime;
+}
+
+export interface ShopValues {
+  readonly passes: Readonly<Record<MemberRole, readonly Pick<TechnologyPass, 'wireSpeed'>[]>>;
+  /** Heights of the blocks, mm. */
+  readonly heights: Readonly<Record<MemberRole, number>>;
+  readonly machine: Pick<Machine, 'threadingMinutes' | 'hourlyPrice'>;
+}
+
+/**
+ * Machine time, wire and price of every member and of the whole set: each pass takes its length over its feed, which
+ * is the cut area over the rate, and each threading its minutes. Setting up, measuring and standing still at a stop
+ * are not in it.
+ */
+export function cutTimes(plan: Pick<Plan, 'pairs' | 'blocks'>, shop: ShopValues): CutTimes {
+  const work = plan.blocks.flatMap((block) => blockWork(plan, block));
+  const members = plan.pairs
+    .flatMap(({ die, punch }) => [die, punch])
+    .map(({ id, role }) =>
+      memberTime(
+        id,
+        role,
+        work.filter((step) => step.member.id === id),
+        shop,
+      ),
+    );
+  const minutes = sum(members.map((member) => member.minutes));
+  return {
+    members,
+    set: { minutes, wire: sum(members.map(({ wire }) => wire)), price: priceOf(minutes, shop) },
+  };
+}
+
+function memberTime(
+  memberId: string,
+  role: MemberRole,
+  work: readonly WorkStep[],
+  shop: ShopValues,
+): MemberTime {
+  const runs = work.flatMap((step) => step.runs);
+  const numbers = [...new Set(runs.map(({ pass }) => pass.pass))].sort((a, b) => a - b);
+  const passes = numbers.map((pass) =>
+    passTime(
+      pass,
+      runs.filter((run) => run.pass.pass === pass),
+      shop.heights[role],
+      shop.passes[role][pass]?.wireSpeed ?? 0,
+    ),
+  );
+  const minutes = sum(passes.map((pass) => pass.minutes)) + work.length * shop.machine.threadingMinutes;
+  return {
+    memberId,
+    passes,
+    threadings: work.length,
+    minutes,
+    wire: sum(passes.map(({ wire }) => wire)),
+    price: priceOf(minutes, shop),
+  };
+}
+
+function passTime(pass: number, runs: WorkStep['runs'], height: number, wireSpeed: number): PassTime {
+  const cutLength = sum(runs.map(({ path }) => chainLength(path.cut)));
+  const leadLength = sum(runs.map(({ path }) => chainLength(path.leadIn) + chainLength(path.leadOut)));
+  const length = cutLength + leadLength;
+  const feed = runs[0]?.pass.feed ?? Infinity;
+  const minutes = length / feed;
+  return { pass, cutLength, leadLength, area: length * height, minutes, wire: minutes * wireSpeed };
+}
+
+const priceOf = (minutes: number, { machine: { hourlyPrice } }: ShopValues): number | null =>
+  hourlyPrice === null ? null : (minutes / 60) * hourlyPrice.amount;
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
