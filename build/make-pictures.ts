@@ -21,6 +21,7 @@ await runNode([
 const server = await serveLocalWindow({
   pageFolder: join(projectFolder, 'dist/window'),
   outFolder: jobFolder,
+  draftFolder: join(jobFolder, 'drafts'),
   openPath: join(jobFolder, 'rain-gauge-contact-spring.diewright.json'),
 });
 const root = process.getuid?.() === 0 ? ['--no-sandbox'] : [];

@@ -1,9 +1,13 @@
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 
 // Read as a module, as the bundles read it: its CommonJS build has other export names.
+// Unsaved work of tests stays out of the developer's own.
+const env = { DIEWRIGHT_STATE: join(tmpdir(), 'diewright-test-state') };
 const server = { deps: { inline: ['dxf-parser'] } };
 const resolve = { mainFields: ['module', 'main'] };
 
@@ -18,6 +22,7 @@ export default defineConfig({
         ssr: { resolve },
         test: {
           name: 'unit',
+          env,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/desktop/**'],
           testTimeout: 60_000,
@@ -30,6 +35,7 @@ export default defineConfig({
         ssr: { resolve },
         test: {
           name: 'desktop',
+          env,
           include: ['tests/desktop/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,

@@ -61,6 +61,12 @@ export function readJobFile(text: string): Result<Job> {
   );
 }
 
+/** Reads a draft: a job whose drawing is kept apart from it. */
+export function jobOfDraft(text: string, drawing: string): Result<Job> {
+  const job = readJobFile(text);
+  return job.ok ? done({ ...job.value, drawing: { ...job.value.drawing, content: drawing } }) : job;
+}
+
 function parseJson(text: string): unknown {
   try {
     return JSON.parse(text) as unknown;

@@ -11,6 +11,7 @@ import { Window } from './app';
 import { pickHost } from './host/host';
 import { isChanged } from './state/app-state';
 import { createApp } from './state/app-store';
+import { keepDraftCurrent } from './state/keep-draft-current';
 import { keepPlanCurrent } from './state/keep-plan-current';
 import { keepThemeCurrent } from './state/keep-theme-current';
 import { openFile } from './state/open-file';
@@ -21,6 +22,7 @@ import { startWorker } from './worker/start-worker';
 const app = createApp(pickHost(window), new CoreClient(startWorker));
 keepThemeCurrent(app, window);
 keepPlanCurrent(app);
+keepDraftCurrent(app);
 
 window.addEventListener('beforeunload', (event) => {
   if (isChanged(app.store.getState())) event.preventDefault();
@@ -37,3 +39,6 @@ createRoot(place).render(
 const opened = await app.host.openedAtStart();
 if (opened?.ok) openFile(app, opened.value);
 else if (opened) app.store.setState({ trouble: opened.problem });
+
+const left = await app.host.leftOver();
+if (left.ok) app.store.setState({ leftOver: left.value });

@@ -3,6 +3,9 @@ export const hostChannels = {
   openedAtStart: 'host:opened-at-start',
   chooseFile: 'host:choose-file',
   saveJob: 'host:save-job',
+  keepDraft: 'host:keep-draft',
+  leftOver: 'host:left-over',
+  dropDraft: 'host:drop-draft',
   exportFiles: 'host:export-files',
 } as const;
 

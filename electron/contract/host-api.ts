@@ -16,11 +16,34 @@ export interface SaveJobRequest {
   readonly token: string | null;
   readonly suggestedName: string;
   readonly text: string;
+  /** Whether a file that somebody else has changed since it was opened may be replaced; else that is a problem. */
+  readonly replaceChanged: boolean;
 }
 
 export interface SavedJob {
   readonly token: string;
   readonly name: string;
+}
+
+/** Unsaved work of a window. The drawing is sent only when it is another one than in the last request. */
+export interface KeepDraftRequest {
+  readonly name: string;
+  /** The job as text, its drawing's content left empty; null where nothing is unsaved any more. */
+  readonly job: string | null;
+  readonly drawing: string | null;
+  /** Where the job was opened from or saved to. */
+  readonly token: string | null;
+}
+
+/** Work that a window which is no longer there had not saved. */
+export interface KeptDraft {
+  readonly id: string;
+  readonly name: string;
+  /** ISO 8601. */
+  readonly keptAt: string;
+  readonly job: string;
+  readonly drawing: string;
+  readonly token: string | null;
 }
 
 export interface ExportRequest {
@@ -46,6 +69,11 @@ export interface HostApi {
   /** Asks for a drawing or a job file. */
   chooseFile(): Promise<HostReply<HostFile> | null>;
   saveJob(request: SaveJobRequest): Promise<HostReply<SavedJob> | null>;
+  /** Keeps unsaved work where a crash cannot take it. */
+  keepDraft(request: KeepDraftRequest): Promise<HostReply<null>>;
+  /** Unsaved work that windows before this one left behind, newest first. */
+  leftOver(): Promise<HostReply<readonly KeptDraft[]>>;
+  dropDraft(id: string): Promise<HostReply<null>>;
   /** Writes all files or none. */
   exportFiles(request: ExportRequest): Promise<HostReply<ExportedFiles> | null>;
 }

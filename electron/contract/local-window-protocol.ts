@@ -1,4 +1,13 @@
-import type { ExportedFiles, ExportRequest, HostFile, HostReply, SavedJob, SaveJobRequest } from './host-api';
+import type {
+  ExportedFiles,
+  ExportRequest,
+  HostFile,
+  HostReply,
+  KeepDraftRequest,
+  KeptDraft,
+  SavedJob,
+  SaveJobRequest,
+} from './host-api';
 
 /**
  * How the page talks to the local window's server, which stands in for the desktop shell where its binary is not
@@ -11,6 +20,9 @@ import type { ExportedFiles, ExportRequest, HostFile, HostReply, SavedJob, SaveJ
 export const localWindowCalls = {
   openedAtStart: '/host/opened-at-start',
   saveJob: '/host/save-job',
+  keepDraft: '/host/keep-draft',
+  leftOver: '/host/left-over',
+  dropDraft: '/host/drop-draft',
   exportFiles: '/host/export-files',
 } as const;
 
@@ -31,6 +43,9 @@ export interface WireFile extends Omit<HostFile, 'bytes'> {
 export interface LocalWindowRequests {
   readonly openedAtStart: Record<string, never>;
   readonly saveJob: SaveJobRequest;
+  readonly keepDraft: KeepDraftRequest;
+  readonly leftOver: Record<string, never>;
+  readonly dropDraft: { readonly id: string };
   readonly exportFiles: ExportRequest;
 }
 
@@ -38,6 +53,9 @@ export interface LocalWindowRequests {
 export interface LocalWindowReplies {
   readonly openedAtStart: HostReply<WireFile> | null;
   readonly saveJob: HostReply<SavedJob> | null;
+  readonly keepDraft: HostReply<null>;
+  readonly leftOver: HostReply<readonly KeptDraft[]>;
+  readonly dropDraft: HostReply<null>;
   readonly exportFiles: HostReply<ExportedFiles> | null;
 }
 

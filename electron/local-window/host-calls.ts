@@ -1,15 +1,16 @@
+import { randomBytes } from 'node:crypto';
 import { access, mkdir } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { jobFileEnding } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
 import type { ExportedFiles, SavedJob, SaveJobRequest } from '../contract/host-api';
 import type { LocalWindowCall, LocalWindowReplies, WireFile } from '../contract/local-window-protocol';
+import { createDraftCalls } from '../services/draft-calls';
+import { createDrafts } from '../services/drafts';
 import { cleanFileName } from '../services/file-name-trouble';
 import { fileProblem } from '../services/file-problem';
 import { exportRequest, saveJobRequest } from '../services/host-requests';
-import { openedHostFile } from '../services/opened-host-file';
-import { createPathTokens, type PathTokens } from '../services/path-tokens';
-import { saveAtomically } from '../services/save-atomically';
+import { createJobPlaces, type JobPlaces } from '../services/job-places';
 import { writeFilesTogether } from '../services/write-files-together';
 
 export type HostCalls = {
@@ -20,15 +21,20 @@ export type HostCalls = {
  * The host interface of the local window. There is no dialog to ask for a place: new files go into the out folder,
  * under names that cannot lead out of it; only the job the program was started with goes back to where it came from.
  */
-export function createHostCalls(outFolder: string, openPath: string | null): HostCalls {
-  const tokens = createPathTokens();
+export function createHostCalls(outFolder: string, openPath: string | null, draftFolder: string): HostCalls {
+  const places = createJobPlaces();
+  const drafts = createDraftCalls(createDrafts(draftFolder), places);
+  const session = randomBytes(16).toString('hex');
   const home = resolve(outFolder);
   return {
-    openedAtStart: async () => (openPath === null ? null : wireFile(resolve(openPath), tokens)),
+    openedAtStart: async () => (openPath === null ? null : wireFile(resolve(openPath), places)),
     saveJob: async (value) => {
       const request = saveJobRequest(value);
-      return request.ok ? saveJob(request.value, home, tokens) : request;
+      return request.ok ? saveJob(request.value, home, places) : request;
     },
+    keepDraft: (value) => drafts.keepDraft(session, value),
+    leftOver: () => drafts.leftOver(),
+    dropDraft: (value) => drafts.dropDraft(value),
     exportFiles: async (value): Promise<Result<ExportedFiles>> => {
       const request = exportRequest(value);
       if (!request.ok) return request;
@@ -39,16 +45,16 @@ export function createHostCalls(outFolder: string, openPath: string | null): Hos
   };
 }
 
-async function wireFile(path: string, tokens: PathTokens): Promise<Result<WireFile>> {
-  const opened = await openedHostFile(path, tokens);
+async function wireFile(path: string, places: JobPlaces): Promise<Result<WireFile>> {
+  const opened = await places.open(path);
   if (!opened.ok) return opened;
   const { bytes, ...rest } = opened.value;
   return done({ ...rest, bytesBase64: Buffer.from(bytes).toString('base64') });
 }
 
-async function saveJob(request: SaveJobRequest, home: string, tokens: PathTokens): Promise<Result<SavedJob>> {
+async function saveJob(request: SaveJobRequest, home: string, places: JobPlaces): Promise<Result<SavedJob>> {
   const path =
-    request.token === null ? await freePath(request.suggestedName, home) : tokens.pathOf(request.token);
+    request.token === null ? await freePath(request.suggestedName, home) : places.pathOf(request.token);
   if (path === null) {
     return failed('token-unknown', 'The place to save to is not known', '', 'Save the job under a new name.');
   }
@@ -57,8 +63,7 @@ async function saveJob(request: SaveJobRequest, home: string, tokens: PathTokens
   } catch (error) {
     return fileProblem(error, home, 'written');
   }
-  const saved = await saveAtomically(path, request.text);
-  return saved.ok ? done({ token: tokens.tokenFor(path), name: basename(path) }) : saved;
+  return places.save(path, request.text, request.replaceChanged);
 }
 
 /** A name in the folder that no file has: a job saved for the first time never replaces another one. */

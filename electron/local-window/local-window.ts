@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { stateFolder } from '../services/state-folder';
 import { findBrowser, installBrowserHint } from './find-browser';
 import { hasDisplay, openAppWindow } from './open-app-window';
 import { serveLocalWindow } from './serve-local-window';
@@ -26,6 +27,7 @@ async function run(): Promise<void> {
   const window = await serveLocalWindow({
     pageFolder: join(__dirname, '../window'),
     outFolder: values.out,
+    draftFolder: join(stateFolder(), 'drafts'),
     openPath: positionals[0] ?? null,
     onOpened: () => {
       opened = true;

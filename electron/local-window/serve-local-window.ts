@@ -12,6 +12,8 @@ export interface LocalWindowOptions {
   readonly pageFolder: string;
   /** All that the page saves goes into this folder. */
   readonly outFolder: string;
+  /** Unsaved work is kept in this folder. */
+  readonly draftFolder: string;
   /** The drawing or job the program was started with. */
   readonly openPath: string | null;
   /** Called once, when the one-time token has been used. */
@@ -38,7 +40,7 @@ export async function serveLocalWindow(options: LocalWindowOptions): Promise<Loc
   });
   const { port } = server.address() as AddressInfo;
   const guard = createRequestGuard(port);
-  const calls = createHostCalls(options.outFolder, options.openPath);
+  const calls = createHostCalls(options.outFolder, options.openPath, options.draftFolder);
 
   server.on('request', (request, response) => {
     answer(request, response, guard, calls, options).catch((error: unknown) => {

@@ -1,12 +1,14 @@
-import { basename } from 'node:path';
+import { randomBytes } from 'node:crypto';
+import { basename, join } from 'node:path';
 import { BrowserWindow, ipcMain, type IpcMainInvokeEvent } from 'electron';
 import { done, failed } from '../../core/problem';
 import { hostChannels, type HostChannel } from '../contract/channels';
-import type { ExportedFiles, HostFile, HostReply, SavedJob } from '../contract/host-api';
+import type { ExportedFiles, HostFile, HostReply, KeptDraft, SavedJob } from '../contract/host-api';
+import { createDraftCalls } from '../services/draft-calls';
+import { createDrafts } from '../services/drafts';
 import { exportRequest, saveJobRequest } from '../services/host-requests';
-import { openedHostFile } from '../services/opened-host-file';
-import { createPathTokens } from '../services/path-tokens';
-import { saveAtomically } from '../services/save-atomically';
+import { createJobPlaces } from '../services/job-places';
+import { stateFolder } from '../services/state-folder';
 import { writeFilesTogether } from '../services/write-files-together';
 import { askForExportFolder, askForFile, askForJobPlace } from './ask-for-place';
 import { isPageAddress } from './page-address';
@@ -18,23 +20,30 @@ type Reply<T> = Promise<HostReply<T> | null>;
  * answered, and what it sends is checked to the last field. `startFile` gives the file a window was opened with.
  */
 export function serveHostApi(startFile: (window: BrowserWindow) => string | null): void {
-  const tokens = createPathTokens();
+  const places = createJobPlaces();
+  const drafts = createDraftCalls(createDrafts(join(stateFolder(), 'drafts')), places);
+  const sessions = new WeakMap<BrowserWindow, string>();
+  const sessionOf = (window: BrowserWindow): string => {
+    const session = sessions.get(window) ?? randomBytes(16).toString('hex');
+    sessions.set(window, session);
+    return session;
+  };
 
   serve(hostChannels.openedAtStart, async (window): Reply<HostFile> => {
     const path = startFile(window);
-    return path === null ? null : openedHostFile(path, tokens);
+    return path === null ? null : places.open(path);
   });
 
   serve(hostChannels.chooseFile, async (window): Reply<HostFile> => {
     const path = await askForFile(window);
-    return path === null ? null : openedHostFile(path, tokens);
+    return path === null ? null : places.open(path);
   });
 
   serve(hostChannels.saveJob, async (window, value): Reply<SavedJob> => {
     const request = saveJobRequest(value);
     if (!request.ok) return request;
-    const { token, suggestedName, text } = request.value;
-    const known = token === null ? null : tokens.pathOf(token);
+    const { token, suggestedName, text, replaceChanged } = request.value;
+    const known = token === null ? null : places.pathOf(token);
     if (token !== null && known === null) {
       return failed(
         'token-unknown',
@@ -45,9 +54,13 @@ export function serveHostApi(startFile: (window: BrowserWindow) => string | null
     }
     const path = known ?? (await askForJobPlace(window, suggestedName));
     if (path === null) return null;
-    const saved = await saveAtomically(path, text);
-    return saved.ok ? done({ token: tokens.tokenFor(path), name: basename(path) }) : saved;
+    // The dialog has asked before it gave the name of a file that is there.
+    return places.save(path, text, replaceChanged || known === null);
   });
+
+  serve(hostChannels.keepDraft, (window, value): Reply<null> => drafts.keepDraft(sessionOf(window), value));
+  serve(hostChannels.leftOver, (): Reply<readonly KeptDraft[]> => drafts.leftOver());
+  serve(hostChannels.dropDraft, (_window, value): Reply<null> => drafts.dropDraft(value));
 
   serve(hostChannels.exportFiles, async (window, value): Reply<ExportedFiles> => {
     const request = exportRequest(value);

@@ -7,6 +7,10 @@ const api: HostApi = {
   openedAtStart: () => ipcRenderer.invoke(hostChannels.openedAtStart) as ReturnType<HostApi['openedAtStart']>,
   chooseFile: () => ipcRenderer.invoke(hostChannels.chooseFile) as ReturnType<HostApi['chooseFile']>,
   saveJob: (request) => ipcRenderer.invoke(hostChannels.saveJob, request) as ReturnType<HostApi['saveJob']>,
+  keepDraft: (request) =>
+    ipcRenderer.invoke(hostChannels.keepDraft, request) as ReturnType<HostApi['keepDraft']>,
+  leftOver: () => ipcRenderer.invoke(hostChannels.leftOver) as ReturnType<HostApi['leftOver']>,
+  dropDraft: (id) => ipcRenderer.invoke(hostChannels.dropDraft, { id }) as ReturnType<HostApi['dropDraft']>,
   exportFiles: (request) =>
     ipcRenderer.invoke(hostChannels.exportFiles, request) as ReturnType<HostApi['exportFiles']>,
 };

@@ -17,10 +17,18 @@ const sentences: Record<string, (doing: Doing) => readonly [code: string, what: 
   ENOSPC: () => ['disk-full', 'The disk is full', 'Free some space or choose another disk.'],
   EROFS: () => ['file-denied', 'The disk can only be read', 'Choose another place.'],
   ENAMETOOLONG: () => ['name-too-long', 'The name is too long for this disk', 'Choose a shorter name.'],
+  EIO: () => [
+    'disk-gone',
+    'The disk or the network drive does not answer',
+    'Check the cable or the connection and try again, or choose another place.',
+  ],
   EBUSY: () => ['file-busy', 'Another program holds the file', 'Close it there and try again.'],
 };
 sentences['EPERM'] = sentences['EACCES'] as (typeof sentences)[string];
 sentences['EEXIST'] = sentences['ENOTDIR'] as (typeof sentences)[string];
+for (const code of ['ESTALE', 'ENOTCONN', 'ENXIO', 'ENODEV', 'EHOSTDOWN', 'EHOSTUNREACH', 'ETIMEDOUT']) {
+  sentences[code] = sentences['EIO'] as (typeof sentences)[string];
+}
 sentences['EMFILE'] = sentences['EBUSY'] as (typeof sentences)[string];
 
 /**

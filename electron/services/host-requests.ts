@@ -1,12 +1,23 @@
 import { z } from 'zod';
 import { done, failed, type Result } from '../../core/problem';
-import type { ExportRequest, SaveJobRequest } from '../contract/host-api';
+import type { ExportRequest, KeepDraftRequest, SaveJobRequest } from '../contract/host-api';
 
 const saveJob = z.strictObject({
   token: z.string().max(64).nullable(),
   suggestedName: z.string().max(500),
   text: z.string(),
+  replaceChanged: z.boolean(),
 });
+
+const keepDraft = z.strictObject({
+  name: z.string().max(500),
+  job: z.string().nullable(),
+  drawing: z.string().nullable(),
+  token: z.string().max(64).nullable(),
+});
+
+/** Sessions are made here, of hexadecimal digits only: no other name reaches the disk. */
+const dropDraft = z.strictObject({ id: z.string().regex(/^[0-9a-f]{1,64}$/) });
 
 const exportFiles = z.strictObject({
   folderName: z.string().max(500),
@@ -18,6 +29,12 @@ const exportFiles = z.strictObject({
 
 /** The page's request to save, checked; whatever is not exactly that is refused. */
 export const saveJobRequest = (value: unknown): Result<SaveJobRequest> => checked(saveJob, value);
+
+/** The page's unsaved work, checked. */
+export const keepDraftRequest = (value: unknown): Result<KeepDraftRequest> => checked(keepDraft, value);
+
+/** The draft that the page no longer wants, checked. */
+export const dropDraftRequest = (value: unknown): Result<{ id: string }> => checked(dropDraft, value);
 
 /** The page's request to export, checked. */
 export const exportRequest = (value: unknown): Result<ExportRequest> => checked(exportFiles, value);

@@ -1,6 +1,8 @@
 import { useAppState } from '../state/use-app';
 import { AboutDialog } from './about-dialog';
+import { ClashDialog } from './clash-dialog';
 import { KeysDialog } from './keys-dialog';
+import { LeftOverDialog } from './left-over-dialog';
 import { UnitsDialog } from './units-dialog';
 import { UnsavedDialog } from './unsaved-dialog';
 
@@ -9,7 +11,11 @@ export function Dialogs() {
   const waiting = useAppState((state) => state.waiting);
   const unitQuestion = useAppState((state) => state.unitQuestion);
   const dialog = useAppState((state) => state.dialog);
+  const clash = useAppState((state) => state.clash);
+  const leftOver = useAppState((state) => state.leftOver);
+  if (clash) return <ClashDialog problem={clash} />;
   if (waiting) return <UnsavedDialog file={waiting} />;
+  if (leftOver.length > 0) return <LeftOverDialog drafts={leftOver} />;
   if (unitQuestion) return <UnitsDialog size={unitQuestion} />;
   if (dialog === 'about') return <AboutDialog />;
   if (dialog === 'keys') return <KeysDialog />;

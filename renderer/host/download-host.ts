@@ -14,6 +14,10 @@ export function downloadHost(page: Window): HostApi {
       download(page, suggestedName, text);
       return Promise.resolve({ ok: true, value: { token: suggestedName, name: suggestedName } });
     },
+    // Nobody is behind this page who could keep anything; the page asks before it closes.
+    keepDraft: () => Promise.resolve({ ok: true, value: null }),
+    leftOver: () => Promise.resolve({ ok: true, value: [] }),
+    dropDraft: () => Promise.resolve({ ok: true, value: null }),
     exportFiles: ({ files }) => {
       for (const file of files) download(page, file.name, file.text);
       return Promise.resolve({

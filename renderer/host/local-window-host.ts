@@ -18,6 +18,9 @@ export function localWindowHost(page: Window): HostApi {
       return file && { ok: true, value: file };
     },
     saveJob: (request) => call(page, 'saveJob', request),
+    keepDraft: (request) => call(page, 'keepDraft', request),
+    leftOver: () => call(page, 'leftOver', {}),
+    dropDraft: (id) => call(page, 'dropDraft', { id }),
     exportFiles: (request) => call(page, 'exportFiles', request),
   };
 }

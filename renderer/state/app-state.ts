@@ -3,7 +3,7 @@ import type { Job } from '../../core/job';
 import type { Plan } from '../../core/plan';
 import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
-import type { HostFile } from '../../electron/contract/host-api';
+import type { HostFile, KeptDraft } from '../../electron/contract/host-api';
 import type { History } from './history';
 import type { DrawingPoint, Size, Viewport } from './viewport';
 
@@ -45,6 +45,10 @@ export interface AppState {
   readonly unitQuestion: DrawingSize | null;
   /** A file that waits for the answer whether unsaved changes may go. */
   readonly waiting: HostFile | null;
+  /** Unsaved work of earlier windows that waits for an answer. */
+  readonly leftOver: readonly KeptDraft[];
+  /** Why the job was not saved where it came from: somebody else has changed the file. */
+  readonly clash: Problem | null;
   /** What was done last, for the status line. */
   readonly said: string;
   readonly selected: Target | null;
@@ -73,6 +77,8 @@ export const emptyState: AppState = {
   progress: null,
   unitQuestion: null,
   waiting: null,
+  leftOver: [],
+  clash: null,
   said: '',
   selected: null,
   hovered: null,

@@ -2,7 +2,7 @@ import { jobOnDrawing, readJobFile } from '../../core/job-file';
 import { jobFileEnding, type Job } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
 import type { HostFile } from '../../electron/contract/host-api';
-import { isChanged } from './app-state';
+import { isChanged, type AppState } from './app-state';
 import type { App } from './app-store';
 import { newHistory } from './history';
 
@@ -19,12 +19,17 @@ export function openNow(app: App, file: HostFile): void {
     app.store.setState({ waiting: null, trouble: job.problem });
     return;
   }
-  const isJobFile = isJobName(file.name);
+  // A new job on a drawing counts as saved until something in it is changed: the drawing is still on disk.
+  const token = isJobName(file.name) ? file.token : null;
+  openJob(app, job.value, { token, saved: job.value }, `Opened ${file.name}`);
+}
+
+/** Takes a job in as the window's only one, with a history of its own. */
+export function openJob(app: App, job: Job, file: AppState['file'], said: string): void {
   app.core.forget();
   app.store.setState({
-    history: newHistory(job.value),
-    // A new job on a drawing counts as saved until something in it is changed: the drawing is still on disk.
-    file: { token: isJobFile ? file.token : null, saved: job.value },
+    history: newHistory(job),
+    file,
     made: null,
     problem: null,
     trouble: null,
@@ -33,8 +38,8 @@ export function openNow(app: App, file: HostFile): void {
     selected: null,
     hovered: null,
     fitPending: true,
-    unit: job.value.output.unit,
-    said: `Opened ${file.name}`,
+    unit: job.output.unit,
+    said,
   });
 }
 

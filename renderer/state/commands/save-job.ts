@@ -15,18 +15,25 @@ export const saveJobCommand: Command = {
   run: (app) => saveJob(app, app.store.getState().file.token),
 };
 
-/** Saves the open job to the token's place, or asks for one. */
-export async function saveJob({ store, host }: App, token: string | null): Promise<void> {
+/** Saves the open job to the token's place, or asks for one. A file that somebody else has changed is asked about. */
+export async function saveJob(
+  { store, host }: App,
+  token: string | null,
+  replaceChanged = false,
+): Promise<void> {
   const job = jobOf(store.getState());
   if (!job) return;
   const reply = await host.saveJob({
     token,
     suggestedName: `${job.name}${jobFileEnding}`,
     text: writeJobFile(job),
+    replaceChanged,
   });
   if (reply === null) return;
   if (!reply.ok) {
-    store.setState({ trouble: reply.problem });
+    store.setState(
+      reply.problem.code === 'file-changed-elsewhere' ? { clash: reply.problem } : { trouble: reply.problem },
+    );
     return;
   }
   store.setState({

@@ -22,6 +22,8 @@ export interface TestWindow {
 export interface TestWindowOptions {
   /** A drawing or job to start with. */
   readonly file?: string;
+  /** Where unsaved work is kept; goes when the test ends. */
+  readonly draftFolder?: string;
   readonly width?: number;
   readonly height?: number;
   readonly theme?: 'light' | 'dark';
@@ -35,7 +37,10 @@ export async function openTestWindow(options: TestWindowOptions = {}): Promise<T
   }
   const outFolder = mkdtempSync(join(tmpdir(), 'diewright-window-test-'));
   onTestFinished(() => rmSync(outFolder, { recursive: true, force: true }));
-  const server = await serveLocalWindow({ pageFolder, outFolder, openPath: options.file ?? null });
+  const draftFolder = options.draftFolder ?? `${outFolder}-drafts`;
+  onTestFinished(() => rmSync(draftFolder, { recursive: true, force: true }));
+  const openPath = options.file ?? null;
+  const server = await serveLocalWindow({ pageFolder, outFolder, draftFolder, openPath });
   onTestFinished(() => server.close());
 
   const browser = await chromium.launch({ executablePath: testBrowser(), args: browserFlags });

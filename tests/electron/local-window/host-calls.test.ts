@@ -5,7 +5,7 @@ import { createHostCalls } from '../../../electron/local-window/host-calls';
 import { temporaryFolder } from '../../support/temporary-folder';
 
 const callsInto = (folder: string, openPath: string | null = null) =>
-  createHostCalls(join(folder, 'out'), openPath);
+  createHostCalls(join(folder, 'out'), openPath, join(folder, 'drafts'));
 
 test('without a file to start with there is none', async () => {
   expect(await callsInto(temporaryFolder()).openedAtStart({})).toBeNull();
@@ -29,7 +29,12 @@ test('a job is saved back to where it came from', async () => {
   const opened = await calls.openedAtStart({});
   const token = opened?.ok ? opened.value.token : null;
   expect(token).not.toBeNull();
-  const saved = await calls.saveJob({ token, suggestedName: 'ignored', text: '{"new": 1}' });
+  const saved = await calls.saveJob({
+    token,
+    suggestedName: 'ignored',
+    text: '{"new": 1}',
+    replaceChanged: false,
+  });
   expect(saved).toEqual({ ok: true, value: { token, name: 'bell.diewright.json' } });
   expect(readFileSync(path, 'utf8')).toBe('{"new": 1}');
 });
@@ -37,12 +42,22 @@ test('a job is saved back to where it came from', async () => {
 test('a job without a place goes into the out folder and never over another one', async () => {
   const folder = temporaryFolder();
   const calls = callsInto(folder);
-  const first = await calls.saveJob({ token: null, suggestedName: 'bell.diewright.json', text: '1' });
-  const second = await calls.saveJob({ token: null, suggestedName: 'bell', text: '2' });
+  const first = await calls.saveJob({
+    token: null,
+    suggestedName: 'bell.diewright.json',
+    text: '1',
+    replaceChanged: false,
+  });
+  const second = await calls.saveJob({
+    token: null,
+    suggestedName: 'bell',
+    text: '2',
+    replaceChanged: false,
+  });
   expect(first).toMatchObject({ value: { name: 'bell.diewright.json' } });
   expect(second).toMatchObject({ value: { name: 'bell-2.diewright.json' } });
   const token = second?.ok ? second.value.token : null;
-  await calls.saveJob({ token, suggestedName: 'bell', text: '3' });
+  await calls.saveJob({ token, suggestedName: 'bell', text: '3', replaceChanged: false });
   expect(readFileSync(join(folder, 'out/bell.diewright.json'), 'utf8')).toBe('1');
   expect(readFileSync(join(folder, 'out/bell-2.diewright.json'), 'utf8')).toBe('3');
 });
@@ -52,8 +67,10 @@ test.each(['../../bell', '/etc/bell', '..', 'a/../../b', 'C:\\bell'])(
   async (suggestedName) => {
     const folder = temporaryFolder();
     mkdirSync(join(folder, 'deep'));
-    const calls = createHostCalls(join(folder, 'deep/out'), null);
-    expect(await calls.saveJob({ token: null, suggestedName, text: '1' })).toMatchObject({ ok: true });
+    const calls = createHostCalls(join(folder, 'deep/out'), null, join(folder, 'drafts'));
+    expect(
+      await calls.saveJob({ token: null, suggestedName, text: '1', replaceChanged: false }),
+    ).toMatchObject({ ok: true });
     expect(
       await calls.exportFiles({ folderName: suggestedName, files: [{ name: 'a.nc', text: '%' }] }),
     ).toMatchObject({ ok: true });
@@ -65,7 +82,12 @@ test.each(['../../bell', '/etc/bell', '..', 'a/../../b', 'C:\\bell'])(
 
 test('a token that was never given is refused', async () => {
   const folder = temporaryFolder();
-  const saved = await callsInto(folder).saveJob({ token: 'f'.repeat(32), suggestedName: 'x', text: '1' });
+  const saved = await callsInto(folder).saveJob({
+    token: 'f'.repeat(32),
+    suggestedName: 'x',
+    text: '1',
+    replaceChanged: false,
+  });
   expect(saved).toMatchObject({ ok: false, problem: { code: 'token-unknown' } });
   expect(existsSync(join(folder, 'out'))).toBe(false);
 });

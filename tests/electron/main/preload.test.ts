@@ -14,9 +14,9 @@ test('gives the page the host interface and nothing else', async () => {
   expect(expose).toHaveBeenCalledTimes(1);
   const [name, api] = expose.mock.calls[0] as [string, HostApi];
   expect(name).toBe('diewrightHost');
-  expect(Object.keys(api).sort()).toEqual(['chooseFile', 'exportFiles', 'kind', 'openedAtStart', 'saveJob']);
+  expect(Object.keys(api).sort()).toEqual([...Object.keys(hostChannels), 'kind'].sort());
 
-  const request = { token: null, suggestedName: 'a', text: 'b' };
+  const request = { token: null, suggestedName: 'a', text: 'b', replaceChanged: false };
   await api.saveJob(request);
   expect(invoke).toHaveBeenLastCalledWith(hostChannels.saveJob, request);
   await api.openedAtStart();

@@ -18,7 +18,7 @@ beforeEach(() => {
   window = new BrowserWindowStandIn({ webPreferences: {} });
 });
 
-const saveRequest = { token: null, suggestedName: 'bell.diewright.json', text: '{}' };
+const saveRequest = { token: null, suggestedName: 'bell.diewright.json', text: '{}', replaceChanged: false };
 const exportRequest = { folderName: 'bell', files: [{ name: 'bell.nc', text: '%' }] };
 
 test('every channel of the contract is answered and no other', () => {
@@ -103,7 +103,7 @@ test('a saved job gets its ending, and a file found under that name is asked abo
   shell.dialog.showMessageBox.mockResolvedValueOnce({ response: 1 });
   expect(await callFrom(window, hostChannels.saveJob, [saveRequest])).toMatchObject({ ok: true });
   expect(readFileSync(join(folder, 'bell.diewright.json'), 'utf8')).toBe('{}');
-  expect(readdirSync(folder)).toEqual(['bell.diewright.json']);
+  expect(readdirSync(folder).sort()).toEqual(['bell.diewright.json', 'bell.previous.diewright.json']);
 });
 
 test('a token that was never given is refused', async () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { exportRequest, saveJobRequest } from '../../../electron/services/host-requests';
 
-const save = { token: null, suggestedName: 'bell', text: '{}' };
+const save = { token: null, suggestedName: 'bell', text: '{}', replaceChanged: false };
 const files = { folderName: 'bell', files: [{ name: 'a.nc', text: '%' }] };
 
 test('the agreed form passes as it is', () => {

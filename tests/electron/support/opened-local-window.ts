@@ -15,7 +15,9 @@ export async function openedLocalWindow(more: Partial<LocalWindowOptions> = {}) 
   writeFileSync(join(folder, 'secret.json'), '{"secret": true}');
   const outFolder = join(folder, 'out');
 
-  const window = await serveLocalWindow({ pageFolder, outFolder, openPath: null, ...more });
+  const draftFolder = join(folder, 'drafts');
+
+  const window = await serveLocalWindow({ pageFolder, outFolder, draftFolder, openPath: null, ...more });
   onTestFinished(() => window.close());
   const path = window.address.slice(window.origin.length);
   const first = await httpCall(window.origin, path);

@@ -20,7 +20,7 @@ function pageAnswering(reply: unknown) {
 describe('localWindowHost', () => {
   it('posts JSON to the same origin', async () => {
     const { page, calls } = pageAnswering({ ok: true, value: { token: 't', name: 'a.diewright.json' } });
-    const request = { token: null, suggestedName: 'a.diewright.json', text: '{}' };
+    const request = { token: null, suggestedName: 'a.diewright.json', text: '{}', replaceChanged: false };
     expect(await localWindowHost(page).saveJob(request)).toEqual({
       ok: true,
       value: { token: 't', name: 'a.diewright.json' },

@@ -3,6 +3,8 @@ import type {
   HostApi,
   HostFile,
   HostReply,
+  KeepDraftRequest,
+  KeptDraft,
   SaveJobRequest,
 } from '../../../electron/contract/host-api';
 
@@ -13,6 +15,9 @@ export interface MemoryHost extends HostApi {
   refusal: HostReply<never> | null;
   readonly saved: SaveJobRequest[];
   readonly exported: ExportRequest[];
+  readonly drafts: KeepDraftRequest[];
+  left: readonly KeptDraft[];
+  readonly dropped: string[];
 }
 
 /** A host that keeps everything in memory. */
@@ -23,12 +28,25 @@ export function memoryHost(): MemoryHost {
     refusal: null,
     saved: [],
     exported: [],
+    drafts: [],
+    left: [],
+    dropped: [],
     openedAtStart: () => Promise.resolve(null),
     chooseFile: () => Promise.resolve(host.nextFile),
     saveJob: (request) => {
       if (host.refusal) return Promise.resolve(host.refusal);
       host.saved.push(request);
       return Promise.resolve({ ok: true, value: { token: 'place-1', name: request.suggestedName } });
+    },
+    keepDraft: (request) => {
+      if (host.refusal) return Promise.resolve(host.refusal);
+      host.drafts.push(request);
+      return Promise.resolve({ ok: true, value: null });
+    },
+    leftOver: () => Promise.resolve({ ok: true, value: host.left }),
+    dropDraft: (id) => {
+      host.dropped.push(id);
+      return Promise.resolve({ ok: true, value: null });
     },
     exportFiles: (request) => {
       if (host.refusal) return Promise.resolve(host.refusal);
