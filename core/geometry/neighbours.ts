@@ -1,5 +1,5 @@
+import { eachNearPair } from './near-pairs';
 import type { SegmentIndex } from './segment-index';
-import { num } from './segment-table';
 
 /** For every segment of a table those that come within a distance of it (boxes compared), as compressed rows. */
 export interface Neighbours {
@@ -11,34 +11,23 @@ export interface Neighbours {
 
 /**
  * The neighbours of all segments within a distance, mm; null where there are so many that listing them would cost more
- * than searching each time (a distance much larger than the segments). O(n log n + k) for k pairs.
+ * than searching each time (a distance much larger than the segments). O(n + k) for k pairs, see `eachNearPair`.
  */
-export function neighboursWithin({ table, boxes, tree }: SegmentIndex, within: number): Neighbours | null {
+export function neighboursWithin({ table, boxes }: SegmentIndex, within: number): Neighbours | null {
   const count = table.count;
-  const most = count * worthListing;
+  const most = 2 * count * worthListing;
   let pairs = new Int32Array(8 * count + 16);
   let used = 0;
   const degree = new Int32Array(count + 1);
-  let tooMany = false;
-  for (let i = 0; tree && i < count && !tooMany; i++) {
-    if (2 * count + used > pairs.length) pairs = grown(pairs);
-    tree.search(
-      num(boxes, 4 * i) - within,
-      num(boxes, 4 * i + 1) - within,
-      num(boxes, 4 * i + 2) + within,
-      num(boxes, 4 * i + 3) + within,
-      (j) => {
-        if (j <= i) return false;
-        pairs[used++] = i;
-        pairs[used++] = j;
-        degree[i] = (degree[i] as number) + 1;
-        degree[j] = (degree[j] as number) + 1;
-        return false;
-      },
-    );
-    tooMany = used > 2 * most;
-  }
-  return tooMany ? null : asRows(within, degree, pairs, used);
+  eachNearPair(boxes, count, within, (i, j) => {
+    if (used + 2 > pairs.length) pairs = grown(pairs);
+    pairs[used++] = i;
+    pairs[used++] = j;
+    degree[i] = (degree[i] as number) + 1;
+    degree[j] = (degree[j] as number) + 1;
+    return used > most;
+  });
+  return used > most ? null : asRows(within, degree, pairs, used);
 }
 
 /** Neighbours per segment up to which a list pays. */

@@ -7,18 +7,29 @@ import { tolerance } from './tolerance';
 export interface SegmentIndex {
   readonly table: SegmentTable;
   readonly boxes: Float64Array;
+  /** Built when first asked for; null where there are no segments. */
   readonly tree: Flatbush | null;
 }
 
 export function indexOf(table: SegmentTable): SegmentIndex {
   const boxes = segmentBoxes(table);
-  if (table.count === 0) return { table, boxes, tree: null };
-  const tree = new Flatbush(table.count);
-  for (let i = 0; i < table.count; i++) {
+  let tree: Flatbush | null | undefined;
+  return {
+    table,
+    boxes,
+    get tree() {
+      return (tree ??= table.count === 0 ? null : treeOf(boxes, table.count));
+    },
+  };
+}
+
+function treeOf(boxes: Float64Array, count: number): Flatbush {
+  const tree = new Flatbush(count);
+  for (let i = 0; i < count; i++) {
     tree.add(num(boxes, 4 * i), num(boxes, 4 * i + 1), num(boxes, 4 * i + 2), num(boxes, 4 * i + 3));
   }
   tree.finish();
-  return { table, boxes, tree };
+  return tree;
 }
 
 /** Whether any segment comes nearer to a point than a distance. */
