@@ -1,12 +1,8 @@
 import type { Chain, Vertex } from '../geometry/contour';
 import { distanceOn, pointOn } from '../geometry/distance-profile';
 import { num, type SegmentTable } from '../geometry/segment-table';
-import { tolerance as tolerances } from '../geometry/tolerance';
+import { bandOf, type Band } from './band';
 import { clearancePlace, stationOf, type ClearancePlace, type MapPiece } from './clearance-place';
-
-/** Where a clearance lies: punch and die touch or overlap, too little, within the tolerance, too much. */
-export const bands = ['contact', 'tight', 'within', 'wide'] as const;
-export type Band = (typeof bands)[number];
 
 /** A stretch of the punch whose clearance lies in one band. */
 export interface MapStretch {
@@ -29,7 +25,12 @@ export function clearanceBands(
   tolerance: number,
 ): readonly MapStretch[] {
   const limits = [0, wanted - tolerance, wanted + tolerance];
-  const parts = pieces.flatMap((piece) => partsOf(table, piece, limits));
+  const parts = pieces.flatMap((piece) =>
+    cutAt(table, piece, limits).map(({ from, to }): Part => {
+      const middle = distanceOn(table, piece, (from + to) / 2);
+      return { piece, from, to, band: bandOf(middle, wanted, tolerance) };
+    }),
+  );
   const runs: Part[][] = [];
   for (const part of parts) {
     const run = runs.at(-1);
@@ -48,25 +49,18 @@ interface Part {
   readonly to: number;
 }
 
-function partsOf(table: SegmentTable, piece: MapPiece, limits: readonly number[]): readonly Part[] {
+function cutAt(
+  table: SegmentTable,
+  piece: MapPiece,
+  limits: readonly number[],
+): readonly { readonly from: number; readonly to: number }[] {
   const { from, to, atFrom, atTo } = piece;
   const cuts = limits
     .filter((limit) => (atFrom - limit) * (atTo - limit) < 0)
     .map((limit) => passing(table, piece, limit))
     .sort((a, b) => a - b);
   const ends = [from, ...cuts, to];
-  return ends.slice(0, -1).map((start, k) => {
-    const end = ends[k + 1] as number;
-    return { piece, from: start, to: end, band: bandOf(distanceOn(table, piece, (start + end) / 2), limits) };
-  });
-}
-
-/** A clearance that only rounding keeps from a limit is within it. */
-function bandOf(clearance: number, [contact = 0, low = 0, high = 0]: readonly number[]): Band {
-  const slack = tolerances.sameBoundary;
-  if (clearance <= contact + slack) return 'contact';
-  if (clearance < low - slack) return 'tight';
-  return clearance > high + slack ? 'wide' : 'within';
+  return ends.slice(0, -1).map((start, k) => ({ from: start, to: ends[k + 1] as number }));
 }
 
 /** The fraction at which a monotone piece passes a value. */
