@@ -44,7 +44,8 @@ const step = 0.0001;
  * makes, in the program's unit, with the 4 decimals it prints. Only the plane of G17. Measured traps:
  * - the tool table is in inches whatever the program's unit, and holds diameters, so `offsets` (mm, by D number) are
  *   doubled and divided by 25.4;
- * - it rewrites its variables file, so everything lies in a folder of its own;
+ * - it rewrites its variables file, and shares its tools with every other run through a file in the home folder, so
+ *   everything lies in a folder of its own, its home too;
  * - a refused program ends with 1 and says why on standard error; the moves before it are kept.
  */
 export function runRs274(program: string, offsets: Readonly<Record<number, number>> = {}): Rs274Reply {
@@ -62,6 +63,7 @@ export function runRs274(program: string, offsets: Readonly<Record<number, numbe
       encoding: 'utf8',
       timeout: 20_000,
       cwd: folder,
+      env: { ...process.env, HOME: folder },
     });
     if (run.error) throw run.error;
     const said = run.stderr.split('\n').filter((line) => line !== '' && line !== 'executing');
