@@ -26,6 +26,7 @@ const leaves = [
   'shipped-technology',
   'program-style',
   'neutral-style',
+  'inspection-settings',
 ];
 
 // plan.ts holds types only; the rooms that make or read a part of the plan may name them.

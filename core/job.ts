@@ -4,6 +4,7 @@ import { asStockMaterial, ownMaterialSchema } from './die/own-material';
 import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
+import { inspectionSchema, newInspection, newSheet, sheetSchema } from './inspection-settings';
 import { neutralStyle } from './neutral-style';
 import type { MemberRole } from './plan';
 import { invariant } from './problem';
@@ -108,6 +109,8 @@ export const jobSchema = z.strictObject({
     program: z.enum(['wire centre', 'compensated']),
     style: programStyleSchema.default(neutralStyle),
   }),
+  inspection: inspectionSchema,
+  sheet: sheetSchema,
   /** Findings a person has accepted, by finding key, with the reason that goes onto the sheet. */
   settled: z.record(z.string(), z.strictObject({ reason: z.string().min(1) })),
 });
@@ -166,6 +169,8 @@ export function newJob(fileName: string, content: string): Job {
     setup: newSetup,
     cuts: {},
     output: { unit: 'mm', program: 'wire centre', style: neutralStyle },
+    inspection: newInspection,
+    sheet: newSheet,
     settled: {},
   };
 }
