@@ -1,5 +1,6 @@
 import { arrange, type PairVisitor } from './arrange';
 import type { Region } from './contour';
+import { cornersOf, type Corners } from './corners';
 import { neighboursWithin, type Neighbours } from './neighbours';
 import { rawOffset, type RawOffset } from './raw-offset';
 import { indexOf, isNearer, nearestSegment, pairsWithin, type SegmentIndex } from './segment-index';
@@ -12,6 +13,7 @@ import { tolerance } from './tolerance';
 export interface PreparedRegion {
   readonly region: Region;
   readonly index: SegmentIndex;
+  readonly corners: Corners;
   /** Null where the reach is so large that everything is near everything. */
   readonly neighbours: Neighbours | null;
 }
@@ -22,7 +24,12 @@ export interface PreparedRegion {
  */
 export function prepareRegion(region: Region, reach: number): PreparedRegion {
   const index = indexOf(tableOfRegion(region));
-  return { region, index, neighbours: neighboursWithin(index, 2 * Math.abs(reach) + tolerance.samePoint) };
+  return {
+    region,
+    index,
+    corners: cornersOf(index.table),
+    neighbours: neighboursWithin(index, 2 * Math.abs(reach) + tolerance.samePoint),
+  };
 }
 
 /**
@@ -39,7 +46,7 @@ export function prepareRegion(region: Region, reach: number): PreparedRegion {
 export function offsetRegion(source: Region | PreparedRegion, distance: number): Region {
   const prepared = isPrepared(source) ? source : prepareRegion(source, distance);
   if (distance === 0) return prepared.region;
-  const raw = rawOffset(prepared.index.table, distance);
+  const raw = rawOffset(prepared.index.table, prepared.corners, distance);
   const neighbours = coveringNeighbours(prepared, distance);
   const arrangement = arrange(
     raw.table,
@@ -90,39 +97,49 @@ function coveringNeighbours({ neighbours }: PreparedRegion, distance: number): N
 }
 
 /** Pairs of raw elements whose boxes touch, looked for only among the elements of neighbouring segments. */
-function pairsOfNeighbours(
-  { table, parallel, join, firstJoin }: RawOffset,
-  { start, list }: Neighbours,
-): PairVisitor {
+function pairsOfNeighbours(raw: RawOffset, { start, list }: Neighbours): PairVisitor {
+  const { table, parallel, join } = raw;
   return (visit) => {
     const boxes = segmentBoxes(table);
     const room = tolerance.samePoint;
     const meet = (a: number, b: number): void => {
       if (a < 0 || b < 0) return;
-      if (
-        num(boxes, 4 * a) > num(boxes, 4 * b + 2) + room ||
-        num(boxes, 4 * b) > num(boxes, 4 * a + 2) + room
-      )
-        return;
+      if (num(boxes, 4 * a) > num(boxes, 4 * b + 2) + room) return;
+      if (num(boxes, 4 * b) > num(boxes, 4 * a + 2) + room) return;
       if (num(boxes, 4 * a + 1) > num(boxes, 4 * b + 3) + room) return;
       if (num(boxes, 4 * b + 1) > num(boxes, 4 * a + 3) + room) return;
-      // An arc about a corner only touches the parallels it links.
-      const linked = int(table.next, a) === b || int(table.next, b) === a;
-      if (linked && (a >= firstJoin || b >= firstJoin)) return;
+      if (int(table.next, a) === b && meetsNextOnlyThere(raw, a, b)) return;
+      if (int(table.next, b) === a && meetsNextOnlyThere(raw, b, a)) return;
       visit(a, b);
     };
     for (let i = 0; i < parallel.length; i++) {
+      const parallelOfI = int(parallel, i);
+      const joinOfI = int(join, i);
       for (let k = int(start, i); k < int(start, i + 1); k++) {
         const j = int(list, k);
         if (j < i) continue;
-        meet(int(parallel, i), int(parallel, j));
-        meet(int(parallel, i), int(join, j));
-        meet(int(join, i), int(parallel, j));
-        meet(int(join, i), int(join, j));
+        meet(parallelOfI, int(parallel, j));
+        meet(parallelOfI, int(join, j));
+        meet(joinOfI, int(parallel, j));
+        meet(joinOfI, int(join, j));
       }
     }
   };
 }
+
+/**
+ * Whether an element and the one it is linked to can meet nowhere but at their link: an arc about a corner touches the
+ * parallels it links, two lines meet once, and carriers that are tangent meet nowhere else (two arcs of less than a
+ * full turn together).
+ */
+function meetsNextOnlyThere({ table, firstJoin, smooth }: RawOffset, from: number, to: number): boolean {
+  if (from >= firstJoin || to >= firstJoin) return true;
+  const [a, b] = [num(table.bulge, from), num(table.bulge, to)];
+  return (a === 0 && b === 0) || (smooth[from] === 1 && Math.abs(a) + Math.abs(b) < nearlyFullTurn);
+}
+
+/** Two half turns have a bulge of 1 each. */
+const nearlyFullTurn = 1.9;
 
 /** The segment that each raw element came from. */
 function sourcesOf({ table, parallel, join }: RawOffset): Int32Array {

@@ -1,14 +1,6 @@
+import type { Corners } from './corners';
 import { crossingRoom, crossSegments } from './cross-segments';
-import {
-  addArc,
-  addSegment,
-  angleBetween,
-  directionAt,
-  emptyTable,
-  int,
-  num,
-  type SegmentTable,
-} from './segment-table';
+import { angleBetween, directionAt, emptyTable, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /** The elements of a raw offset, and which of them came from each segment of the source. */
@@ -20,6 +12,8 @@ export interface RawOffset {
   readonly join: Int32Array;
   /** Elements from here on are arcs about corners. */
   readonly firstJoin: number;
+  /** 1 for an element that runs tangent into the next one. */
+  readonly smooth: Uint8Array;
 }
 
 /**
@@ -28,44 +22,44 @@ export interface RawOffset {
  * trimmed to their crossing and linked; all else is left dangling for the arrangement to settle. Arcs that would turn
  * inside out have no parallel. O(n).
  */
-export function rawOffset(source: SegmentTable, distance: number): RawOffset {
-  const raw = emptyTable(2 * source.count);
+export function rawOffset(source: SegmentTable, corners: Corners, distance: number): RawOffset {
+  const raw = emptyTable(source.count + openCorners(corners, distance));
   const parallel = new Int32Array(source.count);
   const join = new Int32Array(source.count).fill(-1);
-  for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, i, distance, raw);
+  for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, corners, i, distance, raw);
   const firstJoin = raw.count;
+  const smooth = new Uint8Array(raw.x0.length);
   const afterPoint = new Int32Array(source.count).fill(vanished);
   const link = (from: number, to: number): void => {
     if (from >= 0) raw.next[from] = to;
     else if (from <= firstPoint) afterPoint[firstPoint - from] = to;
   };
-  const arrive = new Float64Array(2);
-  const leave = new Float64Array(2);
-  const out = new Float64Array(crossingRoom);
   for (let i = 0; i < source.count; i++) {
     const k = int(source.next, i);
     if (k < 0) continue;
-    const x = num(source.x1, i);
-    const y = num(source.y1, i);
-    directionAt(source, i, x, y, arrive);
-    directionAt(source, k, x, y, leave);
-    const turn = turnAt(source, i, k, arrive, leave);
     const from = int(parallel, i);
     const to = int(parallel, k);
-    if (Math.abs(turn * distance) <= tolerance.samePoint) link(from, to);
-    else if (turn * distance > 0) {
-      const arc = addJoin(raw, x, y, arrive, leave, turn, distance);
+    const bulge = num(corners.bulge, i);
+    if (isSmooth(bulge, distance)) {
+      link(from, to);
+      if (from >= 0 && to >= 0) smooth[from] = 1;
+    } else if (bulge * distance > 0) {
+      const arc = addJoin(source, corners, i, k, distance, raw);
       join[i] = arc;
       link(from, arc);
       link(arc, to);
-    } else if (from >= 0 && to >= 0) trimToCrossing(raw, from, to, turn, out);
+    } else if (from >= 0 && to >= 0) {
+      if (num(raw.radius, from) === 0 && num(raw.radius, to) === 0)
+        trimLines(raw, from, to, corners, i, k, distance);
+      else trimToCrossing(raw, from, to, bulge);
+    }
   }
   for (let e = 0; e < raw.count; e++) {
     let next = int(raw.next, e);
     while (next <= firstPoint) next = int(afterPoint, firstPoint - next);
     raw.next[e] = next;
   }
-  return { table: raw, parallel, join, firstJoin };
+  return { table: raw, parallel, join, firstJoin, smooth };
 }
 
 /**
@@ -75,92 +69,109 @@ export function rawOffset(source: SegmentTable, distance: number): RawOffset {
 const vanished = -1;
 const firstPoint = -2;
 
-/** Adds the parallel of one segment and returns its index, or that the arc vanished or became a point. */
-function addParallel(source: SegmentTable, i: number, distance: number, raw: SegmentTable): number {
-  const x0 = num(source.x0, i);
-  const y0 = num(source.y0, i);
-  const x1 = num(source.x1, i);
-  const y1 = num(source.y1, i);
-  const r = num(source.radius, i);
-  if (r === 0) {
-    const length = Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
-    const nx = ((y1 - y0) / length) * distance;
-    const ny = (-(x1 - x0) / length) * distance;
-    return addSegment(raw, x0 + nx, y0 + ny, x1 + nx, y1 + ny, 0);
+/** Whether the parallels' ends at a corner are one point: its turn, four times its bulge, times the distance. */
+const isSmooth = (bulge: number, distance: number): boolean =>
+  Math.abs(4 * bulge * distance) <= tolerance.samePoint;
+
+function openCorners({ bulge }: Corners, distance: number): number {
+  let count = 0;
+  for (let i = 0; i < bulge.length; i++) {
+    const b = num(bulge, i);
+    if (b * distance > 0 && !isSmooth(b, distance)) count++;
   }
+  return count;
+}
+
+/** Adds the parallel of one segment and returns its index, or that the arc vanished or became a point. */
+function addParallel(
+  source: SegmentTable,
+  { startX, startY, endX, endY }: Corners,
+  i: number,
+  distance: number,
+  raw: SegmentTable,
+): number {
+  const r = num(source.radius, i);
   const bulge = num(source.bulge, i);
   const radius = bulge > 0 ? r + distance : r - distance;
-  if (radius <= tolerance.vanishingRadius) {
+  if (r > 0 && radius <= tolerance.vanishingRadius) {
     return radius >= -tolerance.vanishingRadius ? firstPoint - i : vanished;
   }
-  const cx = num(source.cx, i);
-  const cy = num(source.cy, i);
-  const scale = radius / r;
-  return addArc(
-    raw,
-    [cx + (x0 - cx) * scale, cy + (y0 - cy) * scale, cx + (x1 - cx) * scale, cy + (y1 - cy) * scale],
-    bulge,
-    [cx, cy, radius],
-  );
+  const e = raw.count++;
+  raw.x0[e] = num(source.x0, i) + num(startX, i) * distance;
+  raw.y0[e] = num(source.y0, i) + num(startY, i) * distance;
+  raw.x1[e] = num(source.x1, i) + num(endX, i) * distance;
+  raw.y1[e] = num(source.y1, i) + num(endY, i) * distance;
+  if (r > 0) {
+    raw.bulge[e] = bulge;
+    raw.cx[e] = num(source.cx, i);
+    raw.cy[e] = num(source.cy, i);
+    raw.radius[e] = radius;
+  }
+  return e;
+}
+
+/** The arc about the corner from segment i to segment k, from the end of the one's parallel to the start of the other's. */
+function addJoin(
+  source: SegmentTable,
+  { startX, startY, endX, endY, bulge }: Corners,
+  i: number,
+  k: number,
+  distance: number,
+  raw: SegmentTable,
+): number {
+  const x = num(source.x1, i);
+  const y = num(source.y1, i);
+  const e = raw.count++;
+  raw.x0[e] = x + num(endX, i) * distance;
+  raw.y0[e] = y + num(endY, i) * distance;
+  raw.x1[e] = x + num(startX, k) * distance;
+  raw.y1[e] = y + num(startY, k) * distance;
+  raw.bulge[e] = num(bulge, i);
+  raw.cx[e] = x;
+  raw.cy[e] = y;
+  raw.radius[e] = Math.abs(distance);
+  return e;
 }
 
 /**
- * The turn at a corner, (−π, π], left positive. At a cusp the tangents do not tell which way it turns; the curvatures
- * do: the way back lies left of the way there where both bend right on balance.
+ * Trims two parallel lines at a corner that closes, each by the distance times the tangent of half the turn: what is
+ * cut off is nearer to the other one's source than the distance. Where one is shorter than that nothing is done.
  */
-function turnAt(
-  source: SegmentTable,
+function trimLines(
+  raw: SegmentTable,
+  from: number,
+  to: number,
+  { startX, startY, endX, endY, bulge }: Corners,
   i: number,
   k: number,
-  arrive: Float64Array,
-  leave: Float64Array,
-): number {
-  const turn = angleBetween(num(arrive, 0), num(arrive, 1), num(leave, 0), num(leave, 1));
-  if (Math.abs(turn) < Math.PI - tolerance.tangentAngle) return turn;
-  return bend(source, i) + bend(source, k) > 0 ? -Math.PI : Math.PI;
-}
-
-function bend(table: SegmentTable, i: number): number {
-  const r = num(table.radius, i);
-  return r === 0 ? 0 : Math.sign(num(table.bulge, i)) / r;
-}
-
-/** The arc about a corner from the parallel that ends there to the one that begins there. */
-function addJoin(
-  raw: SegmentTable,
-  x: number,
-  y: number,
-  arrive: Float64Array,
-  leave: Float64Array,
-  turn: number,
   distance: number,
-): number {
-  return addArc(
-    raw,
-    [
-      x + num(arrive, 1) * distance,
-      y - num(arrive, 0) * distance,
-      x + num(leave, 1) * distance,
-      y - num(leave, 0) * distance,
-    ],
-    Math.tan(turn / 4),
-    [x, y, Math.abs(distance)],
-  );
+): void {
+  const b = num(bulge, i);
+  const cut = Math.abs((2 * b * distance) / (1 - b * b));
+  // A normal to the right turned by a quarter to the left is the direction of travel.
+  const x = num(raw.x1, from) + num(endY, i) * cut;
+  const y = num(raw.y1, from) - num(endX, i) * cut;
+  const before = (y - num(raw.y0, from)) * num(endX, i) - (x - num(raw.x0, from)) * num(endY, i);
+  const after = (num(raw.y1, to) - y) * num(startX, k) - (num(raw.x1, to) - x) * num(startY, k);
+  if (!(before > tolerance.samePoint && after > tolerance.samePoint)) return;
+  raw.x1[from] = x;
+  raw.y1[from] = y;
+  raw.x0[to] = x;
+  raw.y0[to] = y;
+  raw.next[from] = to;
 }
 
 /**
  * Trims two neighbours at a corner that closes to their one crossing, where the first goes over to the far side of
  * the second: what is cut off is nearer to the other one's source than the distance. Any other case is left alone.
  */
-function trimToCrossing(raw: SegmentTable, from: number, to: number, turn: number, out: Float64Array): void {
-  if (crossSegments(raw, from, raw, to, out) !== 1) return;
-  const x = num(out, 0);
-  const y = num(out, 1);
-  const a = new Float64Array(2);
-  const b = new Float64Array(2);
-  directionAt(raw, from, x, y, a);
-  directionAt(raw, to, x, y, b);
-  const cross = num(a, 0) * num(b, 1) - num(a, 1) * num(b, 0);
+function trimToCrossing(raw: SegmentTable, from: number, to: number, turn: number): void {
+  if (crossSegments(raw, from, raw, to, crossing) !== 1) return;
+  const x = num(crossing, 0);
+  const y = num(crossing, 1);
+  directionAt(raw, from, x, y, arrive);
+  directionAt(raw, to, x, y, leave);
+  const cross = num(arrive, 0) * num(leave, 1) - num(arrive, 1) * num(leave, 0);
   if (Math.abs(cross) < safeCrossing || cross > 0 !== turn > 0) return;
   const bulgeFrom = partBulge(raw, from, num(raw.x0, from), num(raw.y0, from), x, y);
   const bulgeTo = partBulge(raw, to, x, y, num(raw.x1, to), num(raw.y1, to));
@@ -173,6 +184,11 @@ function trimToCrossing(raw: SegmentTable, from: number, to: number, turn: numbe
   raw.bulge[to] = bulgeTo;
   raw.next[from] = to;
 }
+
+/** Room for one pair at a time, so that none is made for each. */
+const crossing = new Float64Array(crossingRoom);
+const arrive = new Float64Array(2);
+const leave = new Float64Array(2);
 
 /** Sine of the angle below which a crossing is too flat to trim by; the arrangement settles it instead. */
 const safeCrossing = 0.001;
