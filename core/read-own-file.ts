@@ -1,5 +1,6 @@
 import { findNodeAtLocation, getNodeValue, parseTree, type Node, type ParseError } from 'jsonc-parser';
 import { z } from 'zod';
+import { nameOfPath } from './name-of-path';
 import { done, failed, type Result } from './problem';
 import { sayIssue } from './say-issue';
 
@@ -30,7 +31,7 @@ export function readOwnFile<T>(text: string, kind: OwnFileKind<T>): Result<T> {
   const source = text.replace(/^\u{feff}/u, '');
   const errors: ParseError[] = [];
   // An empty file has no tree and no error.
-  const tree = isDeep(source) ? undefined : parseTree(source, errors, { allowTrailingComma: true });
+  const tree = isTooDeep(source) ? undefined : parseTree(source, errors, { allowTrailingComma: true });
   const [error] = errors;
   if (!tree || error) {
     return failed(
@@ -67,13 +68,14 @@ export function readOwnFile<T>(text: string, kind: OwnFileKind<T>): Result<T> {
   const path = issue?.path ?? [];
   return failed(
     `${kind.code}-field`,
-    `The ${kind.noun} has a value that cannot be used: ${nameOf(path)} ${issue ? sayIssue(issue) : 'is wrong'}`,
+    `The ${kind.noun} has a value that cannot be used: ${nameOfPath(path, 'the file')} ${issue ? sayIssue(issue) : 'is wrong'}`,
     `line ${lineAt(source, offsetOf(tree, path))}`,
     'Correct it there, or open another copy.',
   );
 }
 
-function isDeep(text: string): boolean {
+/** Whether a text has more brackets within brackets than any file of ours. */
+export function isTooDeep(text: string): boolean {
   let depth = 0;
   for (const [bracket] of text.matchAll(/[[\]{}]/g)) {
     depth += bracket === '[' || bracket === '{' ? 1 : -1;
@@ -92,13 +94,3 @@ function offsetOf(tree: Node, path: readonly PropertyKey[]): number {
 }
 
 const lineAt = (text: string, offset: number): number => text.slice(0, offset).split(/\r\n|\r|\n/).length;
-
-/** A person counts from 1: `rows[2].passes[1].rate`. */
-function nameOf(path: readonly PropertyKey[]): string {
-  const name = path.reduce<string>(
-    (said, step) =>
-      typeof step === 'number' ? `${said}[${step + 1}]` : `${said}${said && '.'}${String(step)}`,
-    '',
-  );
-  return name === '' ? 'the file' : name;
-}

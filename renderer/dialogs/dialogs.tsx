@@ -1,6 +1,7 @@
 import { useAppState } from '../state/use-app';
 import { AboutDialog } from './about-dialog';
 import { ClashDialog } from './clash-dialog';
+import { DistrustDialog } from './distrust-dialog';
 import { KeysDialog } from './keys-dialog';
 import { LeftOverDialog } from './left-over-dialog';
 import { UnitsDialog } from './units-dialog';
@@ -13,8 +14,10 @@ export function Dialogs() {
   const dialog = useAppState((state) => state.dialog);
   const clash = useAppState((state) => state.clash);
   const leftOver = useAppState((state) => state.leftOver);
+  const distrust = useAppState((state) => state.distrust);
   if (clash) return <ClashDialog problem={clash} />;
   if (waiting) return <UnsavedDialog file={waiting} />;
+  if (distrust) return <DistrustDialog opened={distrust} />;
   if (leftOver.length > 0) return <LeftOverDialog drafts={leftOver} />;
   if (unitQuestion) return <UnitsDialog size={unitQuestion} />;
   if (dialog === 'about') return <AboutDialog />;

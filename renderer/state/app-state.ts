@@ -1,5 +1,6 @@
 import type { DrawingSize } from '../../core/drawing/drawing';
 import type { Job } from '../../core/job';
+import type { OpenedJob } from '../../core/open-job-file';
 import type { Plan } from '../../core/plan';
 import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
@@ -47,6 +48,8 @@ export interface AppState {
   readonly waiting: HostFile | null;
   /** Unsaved work of earlier windows that waits for an answer. */
   readonly leftOver: readonly KeptDraft[];
+  /** What of the opened job file could not be trusted, until it has been read. */
+  readonly distrust: OpenedJob | null;
   /** Why the job was not saved where it came from: somebody else has changed the file. */
   readonly clash: Problem | null;
   /** What was done last, for the status line. */
@@ -78,6 +81,7 @@ export const emptyState: AppState = {
   unitQuestion: null,
   waiting: null,
   leftOver: [],
+  distrust: null,
   clash: null,
   said: '',
   selected: null,

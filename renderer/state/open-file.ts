@@ -1,5 +1,6 @@
-import { jobOnDrawing, readJobFile } from '../../core/job-file';
+import { jobOnDrawing } from '../../core/job-file';
 import { jobFileEnding, type Job } from '../../core/job';
+import { openJobFile, type OpenedJob } from '../../core/open-job-file';
 import { done, failed, type Result } from '../../core/problem';
 import type { HostFile } from '../../electron/contract/host-api';
 import { isChanged, type AppState } from './app-state';
@@ -14,14 +15,17 @@ export function openFile(app: App, file: HostFile): void {
 
 /** Opens it, whatever is open. A file that can't be read leaves everything as it was. */
 export function openNow(app: App, file: HostFile): void {
-  const job = jobOfFile(file);
-  if (!job.ok) {
-    app.store.setState({ waiting: null, trouble: job.problem });
+  const opened = jobOfFile(file);
+  if (!opened.ok) {
+    app.store.setState({ waiting: null, trouble: opened.problem });
     return;
   }
+  const { job, dropped, isNewer } = opened.value;
+  // A newer file is never written over by this program, which does not know all that is in it.
+  const token = isJobName(file.name) && !isNewer ? file.token : null;
   // A new job on a drawing counts as saved until something in it is changed: the drawing is still on disk.
-  const token = isJobName(file.name) ? file.token : null;
-  openJob(app, job.value, { token, saved: job.value }, `Opened ${file.name}`);
+  openJob(app, job, { token, saved: dropped.length > 0 ? null : job }, `Opened ${file.name}`);
+  if (dropped.length > 0 || isNewer) app.store.setState({ distrust: opened.value });
 }
 
 /** Takes a job in as the window's only one, with a history of its own. */
@@ -45,10 +49,12 @@ export function openJob(app: App, job: Job, file: AppState['file'], said: string
 
 const isJobName = (name: string): boolean => /\.json$/i.test(name);
 
-function jobOfFile(file: HostFile): Result<Job> {
-  if (!isJobName(file.name)) return done(jobOnDrawing(file.name, file.bytes));
+function jobOfFile(file: HostFile): Result<OpenedJob> {
+  if (!isJobName(file.name)) {
+    return done({ job: jobOnDrawing(file.name, file.bytes), dropped: [], isNewer: false });
+  }
   try {
-    return readJobFile(new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
+    return openJobFile(new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
   } catch {
     return failed(
       'job-not-text',
