@@ -14,13 +14,13 @@ export function asPlan(
   job: Job,
   drawing: Drawing,
   { choice, notes }: ChosenClearance,
-  sizeFindings: readonly Finding[],
+  jobFindings: readonly Finding[],
   planned: readonly PairPlan[],
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
   const findings = worstFirst([
     ...drawing.findings,
-    ...sizeFindings,
+    ...jobFindings,
     ...notes,
     ...technologyFindings({
       technology: job.technology,

@@ -27,6 +27,10 @@ export type FindingCode =
   | 'clearance-uneven' // the as-cut clearance falls below the wanted one
   | 'technology-no-row' // the technology table has nothing for the wire or the height of a block
   | 'block-too-high' // a block that the machine does not take
+  | 'corner-changed' // corners of the member that gives the part its shape, rounded by the job
+  | 'corner-radius' // a radius that does not fit between the edges of its corner
+  | 'corner-choice' // a choice for a corner that is not there any more
+  | 'corner-path' // a sharp path that has no room, so that the wire rolls
   | 'start-hole' // the start hole does not fit
   | 'lead-in' // no straight lead-in of the wanted length
   | 'tab' // no room for the tab
@@ -51,6 +55,25 @@ export interface FindingNumber {
 export type Cure =
   | { readonly kind: 'wire'; readonly diameter: number; readonly say: string }
   | { readonly kind: 'fillet'; readonly radius: number; readonly say: string }
+  /** A choice for one corner, named by its place on its contour. */
+  | {
+      readonly kind: 'corner';
+      readonly contourId: string;
+      readonly at: { readonly x: number; readonly y: number };
+      readonly side: 'inside' | 'outside';
+      readonly rule:
+        | { readonly rule: 'as drawn' }
+        | { readonly rule: 'match' }
+        | { readonly rule: 'radius'; readonly radius: number };
+      readonly say: string;
+    }
+  /** Takes back a choice for a corner. */
+  | {
+      readonly kind: 'forget-corner';
+      readonly contourId: string;
+      readonly at: { readonly x: number; readonly y: number };
+      readonly say: string;
+    }
   | { readonly kind: 'section'; readonly say: string }
   /** `sizeShift` in place of the one that the contour has, mm. */
   | {

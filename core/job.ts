@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { cutChoiceSchema, leadSchema, newLead, newSetup, setupSchema } from './cut-settings';
+import { cornersSchema, newCorners } from './die/corner-rules';
 import { asStockMaterial, ownMaterialSchema } from './die/own-material';
 import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
 import { inspectionSchema, newInspection, newSheet, sheetSchema } from './inspection-settings';
+import { migrateJob } from './migrate-job';
 import { neutralStyle } from './neutral-style';
 import type { MemberRole } from './plan';
 import { invariant } from './problem';
@@ -60,7 +62,7 @@ const clearanceSchema = z.discriminatedUnion('rule', [
   z.strictObject({ rule: z.literal('percent'), percent: positive }),
 ]);
 
-export const jobSchema = z.strictObject({
+const jobShape = z.strictObject({
   format: z.literal(jobFormat),
   version: z.literal(jobVersion),
   name: z.string(),
@@ -95,10 +97,8 @@ export const jobSchema = z.strictObject({
   passes: z.array(passSchema).min(1),
   /** Those of the punch, where its height asks for others than the die's; null: the same. */
   punchPasses: z.array(passSchema).min(1).nullable().default(null),
-  /** Round the punch's outside corners so that the clearance stays even where the die keeps a fillet. */
-  punchCorners: z.enum(['as drawn', 'match the die']),
-  /** The other way round: the die's outside corners where the punch keeps a fillet. A blank then gets that radius. */
-  dieCorners: z.enum(['as drawn', 'match the punch']),
+  /** What becomes of the members' corners, and how the wire runs round them. */
+  corners: cornersSchema,
   lead: leadSchema,
   setup: setupSchema,
   /** What a person chose for single cuts against the rules above, by cut id. */
@@ -114,6 +114,9 @@ export const jobSchema = z.strictObject({
   /** Findings a person has accepted, by finding key, with the reason that goes onto the sheet. */
   settled: z.record(z.string(), z.strictObject({ reason: z.string().min(1) })),
 });
+
+/** Job files of every age: fields that were once called otherwise are brought to their present names first. */
+export const jobSchema = z.preprocess(migrateJob, jobShape);
 
 export type Job = z.infer<typeof jobSchema>;
 export type JobPass = Job['passes'][number];
@@ -163,8 +166,7 @@ export function newJob(fileName: string, content: string): Job {
     passRule: 'table',
     passes: shippedPasses(0.25, 25),
     punchPasses: null,
-    punchCorners: 'as drawn',
-    dieCorners: 'as drawn',
+    corners: newCorners,
     lead: newLead,
     setup: newSetup,
     cuts: {},

@@ -1,6 +1,8 @@
 import { asPlan } from './assemble-plan';
+import { cornerChoiceFindings } from './check/corner-choice-findings';
 import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
+import { cornerRulesFor } from './die/corner-rules';
 import type { DrawingSize } from './drawing/drawing';
 import { drawingSize, outlineOf, readDrawing } from './drawing/read-drawing';
 import { drawingBytes, writeJobFile } from './job-file';
@@ -33,6 +35,7 @@ export function createPipeline(): Pipeline {
   const read = remember((content: string) => readDrawing(drawingBytes(content)));
   const outline = remember(outlineOf);
   const sized = rememberMany(sizedContour, pairsRemembered);
+  const ownCorners = rememberMany(cornerRulesFor, pairsRemembered);
   const pair = rememberMany(planPair, pairsRemembered);
 
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
@@ -64,17 +67,21 @@ export function createPipeline(): Pipeline {
           clearance.value.choice.perSide,
           job.wire.diameter,
           technology.value,
-          { punch: job.punchCorners === 'match the die', die: job.dieCorners === 'match the punch' },
+          {
+            rules: ownCorners(job.corners, contour.id),
+            sizeShift: job.sizeShifts[contour.id] ?? 0,
+          },
           job.lead,
         ),
       );
     }
     progress('Done', 1);
-    const shifted = [
+    const ofTheJob = [
       ...used.flatMap(({ findings }) => findings),
       ...toleranceFindings(drawing.value.dimensions, job.sizeShifts),
+      ...cornerChoiceFindings(job.corners.exceptions, drawing.value.contours),
     ];
-    return done(asPlan(job, drawing.value, clearance.value, shifted, pairs));
+    return done(asPlan(job, drawing.value, clearance.value, ofTheJob, pairs));
   };
 
   return {

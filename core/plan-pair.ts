@@ -1,3 +1,4 @@
+import { cornerFindings, rolledCorners } from './check/corner-findings';
 import { cutFindings } from './check/cut-findings';
 import { memberFit } from './check/member-fit';
 import { lostFeatures } from './check/lost-features';
@@ -5,14 +6,19 @@ import { fitFindings } from './check/pair-findings';
 import { proofFindings } from './check/proof-findings';
 import { finishedLoops, proveMember } from './check/prove-member';
 import { tightPlaces } from './check/tight-places';
+import { pairCorners, type PairCorner } from './die/corner-radii';
+import type { CornerRules } from './die/corner-rules';
+import { memberSizes } from './die/member-sizes';
 import { pairContours } from './die/pair-contours';
+import { sharpCorners } from './die/sharp-corners';
 import type { DrawingContour } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Region } from './geometry/contour';
 import type { Job } from './job';
 import type { Member, MemberRole, Pair } from './plan';
 import { invariant } from './problem';
-import { asCutRegion } from './wire/as-cut';
+import { asCutRegion, cornersRolled } from './wire/as-cut';
+import type { SharpPath } from './wire/corner-extension';
 import { passOffsets, reachOf, type WirePass } from './wire/pass-offsets';
 import { planCuts } from './wire/plan-cuts';
 import type { WirePasses } from './wire-passes';
@@ -22,10 +28,10 @@ export interface PairPlan {
   readonly findings: readonly Finding[];
 }
 
-/** Which member's outside corners are rounded so that they match the fillets the wire leaves in the other. */
-export interface Matching {
-  readonly punch: boolean;
-  readonly die: boolean;
+/** The rules for a contour's corners, and how much larger than drawn the contour was made before. */
+export interface ContourCorners {
+  readonly rules: CornerRules;
+  readonly sizeShift: number;
 }
 
 /** Punch and die of one contour: designed, as cut, paths, findings and proof. The passes must have been checked. */
@@ -35,55 +41,85 @@ export function planPair(
   clearance: number,
   wireDiameter: number,
   passes: WirePasses,
-  matching: Matching,
+  { rules, sizeShift }: ContourCorners,
   lead: Job['lead'],
 ): PairPlan {
   const reach = { die: reachOf(wireDiameter, passes.die), punch: reachOf(wireDiameter, passes.punch) };
-  // A member's outside corners match the fillets that the wire leaves in the other one.
-  const designed = pairContours(contour.contour, use, clearance, {
-    punch: matching.punch ? Math.max(0, reach.die - clearance) : 0,
-    die: matching.die ? Math.max(0, reach.punch - clearance) : 0,
-  });
-  const name = `${use}-${contour.id}`;
+  const drawn = contour.contour;
+  const contourId = contour.id;
+  const ruled = pairCorners({ contourId, drawn, use, clearance, reach, rules, sizeShift });
+  const { corners } = ruled;
+  const designed = pairContours(drawn, use, clearance, ruled);
+  const sizes = memberSizes(use, clearance);
+  const name = `${use}-${contourId}`;
   const member = (role: MemberRole) =>
-    planMember(`${name}-${role}`, role, contour.id, designed[role], wireDiameter, passes[role], lead);
+    planMember({
+      id: `${name}-${role}`,
+      role,
+      contourId,
+      givesSize: (role === 'die') === (use === 'blank'),
+      designed: designed[role],
+      corners,
+      sharp: {
+        corners: sharpCorners({
+          designed: designed[role],
+          role,
+          drawn,
+          offset: role === 'die' ? sizes.dieOffset : sizes.punchOffset,
+          corners,
+          path: rules.path,
+        }),
+        miterLimit: rules.miterLimit,
+      },
+      wireDiameter,
+      passes: passes[role],
+      lead,
+    });
   const die = member('die');
   const punch = member('punch');
   const fit = memberFit(punch.member.asCut, die.member.asCut);
-  const pair: Pair = { contourId: contour.id, use, die: die.member, punch: punch.member, fit };
+  const pair: Pair = { contourId, use, die: die.member, punch: punch.member, fit };
   const takesClearance = use === 'blank' ? punch.member : die.member;
+  const memberIds = { die: die.member.id, punch: punch.member.id };
   return {
     pair,
     findings: [
       ...lostFeatures({
-        contourId: contour.id,
+        contourId,
         use,
-        drawn: contour.contour,
+        drawn,
         designed: takesClearance.designed,
         memberId: takesClearance.id,
         clearance,
       }),
+      ...cornerFindings({ contourId, use, memberIds, corners, refused: designed.refused }),
       ...die.findings,
       ...punch.findings,
-      ...fitFindings({ pair, clearance, reach, matching }),
+      ...fitFindings({ pair, clearance, reach, corners }),
     ],
   };
 }
 
-function planMember(
-  id: string,
-  role: MemberRole,
-  contourId: string,
-  designed: Region,
-  wireDiameter: number,
-  passes: readonly WirePass[],
-  lead: Job['lead'],
-): { member: Member; findings: readonly Finding[] } {
+interface MemberQuery {
+  readonly id: string;
+  readonly role: MemberRole;
+  readonly contourId: string;
+  /** Whether the part gets its shape from this member. */
+  readonly givesSize: boolean;
+  readonly designed: Region;
+  readonly corners: readonly PairCorner[];
+  readonly sharp: SharpPath;
+  readonly wireDiameter: number;
+  readonly passes: readonly WirePass[];
+  readonly lead: Job['lead'];
+}
+
+function planMember(query: MemberQuery): { member: Member; findings: readonly Finding[] } {
+  const { id, role, contourId, designed, sharp, wireDiameter, passes, lead } = query;
   const offsets = passOffsets(wireDiameter, passes);
   invariant(offsets.ok, 'the passes were checked before');
   const reach = reachOf(wireDiameter, passes);
   const asCut = asCutRegion(designed, role, reach);
-  const sparkGap = reach - wireDiameter / 2;
   const tight = tightPlaces({
     memberId: id,
     contourId,
@@ -92,15 +128,19 @@ function planMember(
     asCut,
     reach,
     wireDiameter,
-    sparkGap,
+    sparkGap: reach - wireDiameter / 2,
+    corners: query.corners,
+    givesSize: query.givesSize,
   });
-  const planned = planCuts(id, designed, role, offsets.value, lead);
+  const planned = planCuts(id, designed, role, offsets.value, lead, sharp);
   const cuts = planned.map(({ cut }) => cut);
   const proof = proveMember(designed, role, finishedLoops(cuts), reach);
+  const rolled = cornersRolled(designed, role, reach, sharp);
   return {
     member: { id, role, contourId, designed, asCut, remainders: tight.remainders, cuts, proof },
     findings: [
       ...cutFindings({ memberId: id, contourId, role, designed, cuts: planned, reach, wishes: lead }),
+      ...rolledCorners({ memberId: id, contourId, offset: reach, rolled }),
       ...(cuts.length > 0 ? tight.findings : []),
       ...proofFindings(id, contourId, proof, tight.remainders),
     ],

@@ -1,3 +1,4 @@
+import type { PairCorner } from '../die/corner-radii';
 import type { Cure, Finding } from '../finding';
 import type { Contour, Region } from '../geometry/contour';
 import { indexOf } from '../geometry/segment-index';
@@ -6,6 +7,7 @@ import { tolerance } from '../geometry/tolerance';
 import type { Member, MemberRole, Pair } from '../plan';
 import { findingOf } from '../finding-of';
 import { sayLength } from '../say';
+import { insideCornerAt } from './corner-at';
 import { stockGap, type StockGap } from './stock-gap';
 import { extent } from './unreached-places';
 
@@ -14,7 +16,8 @@ export interface FitQuery {
   readonly clearance: number;
   /** Smallest inside radius in each member. */
   readonly reach: Readonly<Record<MemberRole, number>>;
-  readonly matching: { readonly punch: boolean; readonly die: boolean };
+  /** Of the drawing's contour. */
+  readonly corners: readonly PairCorner[];
 }
 
 interface Narrowing {
@@ -65,7 +68,7 @@ function strike(query: FitQuery, { fit, member, outline }: Narrowing): Finding {
         ? `Where the wire leaves stock in the ${member.role}, punch and die would overlap by ${sayLength(overlap)}.`
         : `Where the wire leaves stock in the ${member.role}, only ${sayLength(Math.max(0, fit.least))} of ${sayLength(clearance)} clearance is left.`,
     ...placing(query, { fit, member, outline }),
-    cures: cures(query, member),
+    cures: cures(query, { fit, member, outline }),
   });
 }
 
@@ -78,7 +81,7 @@ function uneven(query: FitQuery, worst: Narrowing, others: number): Finding {
     title: 'Clearance falls below the wanted one',
     message: `The least clearance as cut is ${sayLength(worst.fit.least)} instead of ${sayLength(query.clearance)} per side.${elsewhere}`,
     ...placing(query, worst),
-    cures: cures(query, worst.member),
+    cures: cures(query, worst),
   });
 }
 
@@ -94,21 +97,38 @@ function placing({ pair, clearance, reach }: FitQuery, { fit, member, outline }:
   };
 }
 
-function cures({ reach, clearance, matching }: FitQuery, member: Member): readonly Cure[] {
-  const radius = reach[member.role] - clearance;
-  const other = member.role === 'die' ? 'punch' : 'die';
+function cures({ pair, reach, clearance, corners }: FitQuery, place: Narrowing): readonly Cure[] {
+  const { role } = place.member;
+  const radius = reach[role] - clearance;
+  const other = role === 'die' ? 'punch' : 'die';
   const section = {
     kind: 'section',
-    say: `Open the ${member.role} here by sections, or change the contour of the ${other}.`,
+    say: `Open the ${role} here by sections, or change the contour of the ${other}.`,
   } as const;
-  if (matching[other] || radius <= 0) return [section];
-  const priced = other === 'die' ? ' The part gets that radius: agree it with the customer.' : '';
+  const corner = insideCornerAt(corners, role, place.fit.leastAt, extent(place.outline));
+  const isRounded = corner !== null && corner.drawingRadius[other] + corner.shift[role] >= reach[role];
+  if (radius <= 0 || isRounded) return [section];
+  const givesSize = pair.use === 'blank' ? 'die' : 'punch';
+  const priced = other === givesSize ? ' The part gets that radius: agree it with the customer.' : '';
+  const { contourId } = pair;
   return [
+    ...(corner
+      ? [
+          {
+            kind: 'corner',
+            contourId,
+            at: corner.place.at,
+            side: 'outside',
+            rule: { rule: 'match' },
+            say: `Round the ${other} at this corner to ${sayLength(radius)}, so that the clearance stays even.${priced}`,
+          } as const,
+        ]
+      : []),
     {
       kind: 'match-corners',
       member: other,
       radius,
-      say: `Round the ${other}'s outside corners to ${sayLength(radius)}, so that the clearance stays even.${priced}`,
+      say: `Round all outside corners of the ${other} to match, here to ${sayLength(radius)}.${priced}`,
     },
     section,
   ];

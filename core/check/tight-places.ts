@@ -1,3 +1,4 @@
+import type { PairCorner } from '../die/corner-radii';
 import type { Cure, Finding, FindingNumber } from '../finding';
 import type { Region } from '../geometry/contour';
 import { contourBox } from '../geometry/contour-measures';
@@ -6,6 +7,7 @@ import { asCutRegion } from '../wire/as-cut';
 import { wireDiameters } from '../wire/pass-offsets';
 import { findingOf } from '../finding-of';
 import { sayAngle, sayLength } from '../say';
+import { insideCornerAt } from './corner-at';
 import { extent, unreachedPlaces, type Shape, type UnreachedPlace } from './unreached-places';
 
 export interface TightPlaces {
@@ -23,6 +25,10 @@ export interface TightQuery {
   readonly wireDiameter: number;
   /** Spark gap of the finishing pass, mm. */
   readonly sparkGap: number;
+  /** Of the drawing's contour. */
+  readonly corners: readonly PairCorner[];
+  /** Whether the part gets its shape from this member. */
+  readonly givesSize: boolean;
 }
 
 /**
@@ -84,7 +90,7 @@ function describe(query: TightQuery, place: UnreachedPlace, wire: number | null)
     { label: 'reach', value: reach, kind: 'length' },
     { label: 'area', value: area, kind: 'area' },
   ];
-  const cures = curesFor(shape, reach, wire);
+  const cures = curesFor(query, shape, wire);
   const base = {
     weight: 'decide' as const,
     place: { x: shape.at.x, y: shape.at.y, reach: Math.max(extent(outline), 4 * reach) },
@@ -120,7 +126,7 @@ function describe(query: TightQuery, place: UnreachedPlace, wire: number | null)
   }
 }
 
-function curesFor(shape: Shape, reach: number, wire: number | null): readonly Cure[] {
+function curesFor(query: TightQuery, shape: Shape, wire: number | null): readonly Cure[] {
   const cures: Cure[] = [];
   if (wire !== null) {
     cures.push({
@@ -129,16 +135,28 @@ function curesFor(shape: Shape, reach: number, wire: number | null): readonly Cu
       say: `Use ${sayLength(wire)} wire, ${shape.kind === 'slot' ? 'the largest that gets through' : 'the largest that reaches it'}.`,
     });
   }
-  if (shape.kind !== 'slot') {
-    cures.push({
-      kind: 'fillet',
-      radius: reach,
-      say: `Agree a fillet of ${sayLength(reach)} with the customer.`,
-    });
-  }
+  if (shape.kind !== 'slot') cures.push(filletCure(query, shape));
   cures.push({
     kind: 'section',
     say: 'Split the member through this place and grind or cut the sections open.',
   });
   return cures;
+}
+
+/** The fillet that the wire leaves anyway, written down as what is wanted. */
+function filletCure(query: TightQuery, { at }: Shape): Cure {
+  const { corners, role, reach, contourId, givesSize } = query;
+  const fillet = `a fillet of ${sayLength(reach)}`;
+  const corner = insideCornerAt(corners, role, at);
+  if (!corner) return { kind: 'fillet', radius: reach, say: `Agree ${fillet} with the customer.` };
+  return {
+    kind: 'corner',
+    contourId,
+    at: corner.place.at,
+    side: 'inside',
+    rule: { rule: 'radius', radius: reach },
+    say: givesSize
+      ? `Give the corner ${fillet}, and agree it with the customer: the part gets it.`
+      : `Give the corner of the ${role} ${fillet}: the part stays as drawn.`,
+  };
 }

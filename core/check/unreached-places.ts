@@ -1,6 +1,7 @@
 import { combineRegions } from '../geometry/combine-regions';
 import type { Contour, Point, Region, Vertex } from '../geometry/contour';
 import { arcOf, contourArea, contourBox, eachSegment, segmentLength } from '../geometry/contour-measures';
+import { cornerTurn, segmentMiddle, turnBetween } from '../geometry/segment-turn';
 import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
 import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
@@ -54,7 +55,7 @@ function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number, dep
   const own: { from: Vertex; to: Vertex; index: number }[] = [];
   eachSegment(outline, (from, to, index) => {
     if (segmentLength(from, to) <= tolerance.sameBoundary) return;
-    const middle = middleOf(from, to);
+    const middle = segmentMiddle(from, to);
     if (nearestSegment(designed, middle.x, middle.y, tolerance.sameBoundary).segment >= 0)
       own.push({ from, to, index });
   });
@@ -72,13 +73,10 @@ function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number, dep
   }
   const smallest = arcs.reduce((least, { from, to }) => Math.min(least, arcOf(from, to).radius), Infinity);
   if (arc && corners.length === 0 && depth < reach && own.length <= arcs.length + 2 && !turnsBack(arcs)) {
-    return { kind: 'radius', radius: smallest, at: middleOf(arc.from, arc.to) };
+    return { kind: 'radius', radius: smallest, at: segmentMiddle(arc.from, arc.to) };
   }
   return { kind: 'slot', at: middleOfBox(outline) };
 }
-
-/** A bend of less than this (radians) between neighbours counts as smooth: a twentieth of a degree is a drawing's rounding. */
-const cornerTurn = 0.001;
 
 /** Arcs that together turn by more than about a half turn close a slot, however short: a round-ended slot. */
 function turnsBack(arcs: readonly { from: Vertex }[]): boolean {
@@ -86,18 +84,11 @@ function turnsBack(arcs: readonly { from: Vertex }[]): boolean {
   return Math.abs(turn) > 0.95 * Math.PI;
 }
 
-/** Turn from the end tangent of one segment to the start tangent of the next, radians. */
-function turnBetween(from: Vertex, at: Vertex, to: Vertex): number {
-  const arriving = Math.atan2(at.y - from.y, at.x - from.x) + 2 * Math.atan(from.bulge);
-  const leaving = Math.atan2(to.y - at.y, to.x - at.x) - 2 * Math.atan(at.bulge);
-  return Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
-}
-
 function deepestPoint(outline: Contour, asCut: SegmentIndex): { depth: number; at: Point } {
   let depth = 0;
   let at: Point = outline[0] as Vertex;
   eachSegment(outline, (from, to) => {
-    for (const point of [from, middleOf(from, to)]) {
+    for (const point of [from, segmentMiddle(from, to)]) {
       // Nothing as cut: the whole depth of the remainder is not a number; its extent stands for it.
       const { segment, distance } = nearestSegment(asCut, point.x, point.y);
       if (segment < 0 || distance <= depth) continue;
@@ -106,15 +97,6 @@ function deepestPoint(outline: Contour, asCut: SegmentIndex): { depth: number; a
     }
   });
   return asCut.table.count === 0 ? { depth: extent(outline), at } : { depth, at };
-}
-
-/** The point halfway along a segment. */
-function middleOf(from: Vertex, to: Vertex): Point {
-  // The arc's top lies bulge half chords to the right of the chord's middle.
-  return {
-    x: (from.x + to.x) / 2 + (from.bulge * (to.y - from.y)) / 2,
-    y: (from.y + to.y) / 2 - (from.bulge * (to.x - from.x)) / 2,
-  };
 }
 
 function middleOfBox(outline: Contour): Point {

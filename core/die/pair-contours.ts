@@ -1,31 +1,39 @@
 import type { Contour, Region } from '../geometry/contour';
-import { closeRegion, openRegion } from '../geometry/open-region';
 import { offsetRegion } from '../geometry/offset-region';
+import type { MemberRole } from '../plan';
+import type { PairCorners } from './corner-radii';
+import { roundedOutline, type RoundedOutline } from './corner-rounding';
 import { memberSizes } from './member-sizes';
 
 export interface PairContours {
   readonly die: Region;
   readonly punch: Region;
+  /** Roundings that do not fit, by member; radii are those of the drawn contour. */
+  readonly refused: Readonly<Record<MemberRole, RoundedOutline['refused']>>;
 }
 
 /**
  * The designed contours of die opening and punch for one contour of the drawing: the member that gives the size as
- * drawn, the other at the clearance from it. `cornerRadius` rounds a member's outside corners (0 leaves them); with
- * the reach minus the clearance the clearance stays even where the other member keeps a fillet of the reach. Outside
- * corners of a die are those that its material pushes into the opening. A clearance larger than the contour gives an
- * empty region, one that splits it several loops.
+ * drawn, the other at the clearance from it, each from the outline with its own corners rounded. A clearance larger
+ * than the contour gives an empty region, one that splits it several loops.
  */
 export function pairContours(
   drawn: Contour,
   use: 'blank' | 'pierce',
   clearance: number,
-  cornerRadius: { readonly punch: number; readonly die: number },
+  { corners, elsewhere }: PairCorners,
 ): PairContours {
   const { dieOffset, punchOffset } = memberSizes(use, clearance);
-  const die = offsetRegion([drawn], dieOffset);
-  const punch = offsetRegion([drawn], punchOffset);
+  const outline = (role: MemberRole): RoundedOutline =>
+    roundedOutline(
+      drawn,
+      corners.map(({ place, drawingRadius }) => ({ place, radius: drawingRadius[role] })),
+      { convex: elsewhere.convex.drawingRadius[role], reflex: elsewhere.reflex.drawingRadius[role] },
+    );
+  const [die, punch] = [outline('die'), outline('punch')];
   return {
-    die: cornerRadius.die > 0 ? closeRegion(die, cornerRadius.die) : die,
-    punch: cornerRadius.punch > 0 ? openRegion(punch, cornerRadius.punch) : punch,
+    die: offsetRegion([die.contour], dieOffset),
+    punch: offsetRegion([punch.contour], punchOffset),
+    refused: { die: die.refused, punch: punch.refused },
   };
 }

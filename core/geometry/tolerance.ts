@@ -28,6 +28,8 @@ export const tolerance = {
   tinyStep: 0.001,
   /** Splines and ellipses become arcs no farther away than this: a tenth of the finest clearance step in use. */
   curveFit: 0.0005,
+  /** A choice for a corner belongs to the corner of its contour nearest to the stored place, no farther away than this: twice the gap. */
+  cornerPlace: 0.01,
   /** Two directions that differ by less than this (radians) are tangent: at 1 m the side step is 1 nm. */
   tangentAngle: 1e-9,
   /** A remainder thinner than this is not reported: a hundredth of the accuracy of the best machine. */

@@ -6,6 +6,7 @@ import { tolerance } from '../geometry/tolerance';
 import { windingNumber } from '../geometry/winding';
 import type { Cut, MemberRole } from '../plan';
 import { asCutRegion, pathLoops } from './as-cut';
+import { rollingPath, type SharpPath } from './corner-extension';
 import { cutLoop } from './cut-loop';
 import type { Lead, PassLoops } from './cut-path';
 import type { PassOffset } from './pass-offsets';
@@ -34,12 +35,13 @@ export function planCuts(
   role: MemberRole,
   offsets: readonly PassOffset[],
   wishes: CutWishes,
+  sharp: SharpPath = rollingPath,
 ): readonly PlannedCut[] {
   const prepared = prepareRegion(
     designed,
     Math.max(...offsets.map(({ offset }) => offset)) + tolerance.compensationRoom,
   );
-  const loopsOf = offsets.map(({ offset }) => pathLoops(prepared, role, offset));
+  const loopsOf = offsets.map(({ offset }) => pathLoops(prepared, role, offset, sharp));
   const contoursOf = offsets.map(({ offset }) =>
     asCutRegion(prepared, role, offset + tolerance.compensationRoom),
   );

@@ -1,3 +1,4 @@
+import { CornerPopover } from '../corners/corner-popover';
 import { useAppState } from '../state/use-app';
 import { Legend } from './legend';
 import { PictureStage } from './picture-stage';
@@ -14,6 +15,7 @@ export function CanvasPane() {
       {hasPlan && (
         <>
           <ViewButtons />
+          <CornerPopover />
           <div className="canvas-foot">
             <Legend />
             <Readout />

@@ -5,6 +5,7 @@ import type { Job } from '../../core/job';
 import type { AppState, PicturePart } from '../state/app-state';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
+import { drawCorner } from './layers/draw-corner';
 import { drawDrawing, drawMemberHighlight, drawMembers } from './layers/draw-members';
 import { drawMarks } from './layers/draw-marks';
 import { drawPaths } from './layers/draw-paths';
@@ -87,17 +88,21 @@ function Geometry({ scene, view, hidden }: GeometryProps) {
 function Overlay({ scene, view, job: madeFor }: { scene: Scene; view: View; job: Job }) {
   const hovered = useAppState((state) => state.hovered);
   const selected = useAppState((state) => state.selected);
+  const pointedCorner = useAppState((state) => state.pointedCorner);
+  const openCorner = useAppState((state) => state.openCorner);
   const isHidden = useAppState((state) => state.hidden.includes('findings'));
   const job = useAppState((state: AppState) => state.history?.present ?? madeFor);
   const draw = useCallback(
     ({ _context: context }: Context) => {
       drawMemberHighlight(context, scene, view, selected);
       drawMemberHighlight(context, scene, view, hovered);
+      drawCorner(context, pointedCorner, view, false);
+      drawCorner(context, openCorner, view, true);
       if (isHidden) return;
       const marks = layoutMarks(scene.plan, view.viewport, view.size, { selected, hovered });
       drawMarks(context, marks, view, job, hovered, selected);
     },
-    [scene, view, job, hovered, selected, isHidden],
+    [scene, view, job, hovered, selected, pointedCorner, openCorner, isHidden],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }

@@ -1,7 +1,10 @@
 import { useEffect, useRef, type RefObject } from 'react';
+import { sameCorner } from '../picture/corner-index';
+import type { CornerName } from '../state/app-state';
 import type { App } from '../state/app-store';
 import { hoverTarget, selectTarget } from '../state/select-target';
 import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
+import { cornerHit } from './corner-hit';
 import { hitTest } from './hit-test';
 import { layoutMarks } from './mark-layout';
 
@@ -47,7 +50,7 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
     listen('pointerup', (event) => {
       const wasClick = drag.current !== null && drag.current.wandered <= clickSlack;
       endDrag(element, drag);
-      if (wasClick && event.button === 0) selectTarget(app, targetAt(app, pointOf(event)));
+      if (wasClick && event.button === 0) click(app, pointOf(event));
     });
     listen('pointercancel', () => endDrag(element, drag));
     listen('keydown', (event) => {
@@ -64,7 +67,7 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
 
 /** The pointer has left the picture. */
 export function leavePicture(app: App): void {
-  app.store.setState({ pointer: null });
+  app.store.setState({ pointer: null, pointedCorner: null });
   hoverTarget(app, null);
 }
 
@@ -103,8 +106,24 @@ function endDrag(element: HTMLElement, drag: { current: Drag | null }): void {
 
 function point(app: App, at: ScreenPoint): void {
   const { viewport, canvasSize } = app.store.getState();
-  app.store.setState({ pointer: toDrawing(viewport, canvasSize, at) });
+  const { pointedCorner } = app.store.getState();
+  const corner = cornerAt(app, at);
+  app.store.setState({
+    pointer: toDrawing(viewport, canvasSize, at),
+    pointedCorner: sameCorner(corner, pointedCorner) ? pointedCorner : corner,
+  });
   hoverTarget(app, targetAt(app, at));
+}
+
+/** Picks out what is there, and opens the rules of a corner. */
+function click(app: App, at: ScreenPoint): void {
+  selectTarget(app, targetAt(app, at));
+  app.store.setState({ openCorner: cornerAt(app, at) });
+}
+
+function cornerAt(app: App, at: ScreenPoint): CornerName | null {
+  const { made, viewport, canvasSize } = app.store.getState();
+  return made && cornerHit(made.plan, viewport, canvasSize, at);
 }
 
 function targetAt(app: App, at: ScreenPoint) {

@@ -1,19 +1,17 @@
 import type { Job } from '../../core/job';
 import type { Plan } from '../../core/plan';
-import { Choice } from '../controls/choice';
 import { LengthInput } from '../controls/length-input';
 import { PanelValue } from '../controls/panel-value';
 import { ContoursPanel } from '../panels/contours-panel';
 import { PassesPanel } from '../panels/passes-panel';
-import { setDieCorners } from '../state/edits/set-die-corners';
 import { setPass } from '../state/edits/set-pass';
-import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setThickness } from '../state/edits/set-thickness';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
 import { passesInWords } from '../state/pass-name';
 import { useApp, useAppState } from '../state/use-app';
 import { ClearanceValue } from './clearance-value';
+import { CornersValue } from './corners-value';
 import { MaterialValue } from './material-value';
 
 /** "Blank from 1.5 mm half-hard cold-rolled steel, 0.09 mm clearance per side …; cut with 0.25 mm wire, …" */
@@ -37,33 +35,7 @@ export function MainSentence({ job }: { job: Job }) {
         <MaterialValue job={job} />,
       </span>{' '}
       <ClearanceValue job={job} />
-      {takenFrom[uses]}, punch corners{' '}
-      <span className="glued">
-        <Choice
-          label="Punch corners"
-          value={job.punchCorners}
-          options={[
-            { value: 'as drawn', name: 'as drawn' },
-            { value: 'match the die', name: 'rounded to match the die' },
-          ]}
-          onChoose={(corners) => editJob(app, setPunchCorners, corners)}
-        />
-        ,
-      </span>{' '}
-      die corners{' '}
-      <span className="glued">
-        <Choice
-          label="Die corners"
-          value={job.dieCorners}
-          options={[
-            { value: 'as drawn', name: 'as drawn' },
-            { value: 'match the punch', name: 'rounded to match the punch' },
-          ]}
-          onChoose={(corners) => editJob(app, setDieCorners, corners)}
-        />
-        ;
-      </span>{' '}
-      cut with{' '}
+      {takenFrom[uses]}, <CornersValue job={job} /> cut with{' '}
       <LengthInput
         label="Wire diameter"
         value={job.wire.diameter}

@@ -1,8 +1,11 @@
 import type { Cure, Finding } from '../../core/finding';
 import { formatLength, type DisplayUnit } from '../../core/units';
-import { setDieCorners } from '../state/edits/set-die-corners';
+import { nearestCorner } from '../picture/corner-index';
+import type { CornerName } from '../state/app-state';
+import type { App } from '../state/app-store';
+import { setCorner } from '../state/edits/set-corner';
+import { setCornerRule } from '../state/edits/set-corner-rule';
 import { setSizeShift } from '../state/edits/set-size-shift';
-import { setPunchCorners } from '../state/edits/set-punch-corners';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
@@ -29,53 +32,50 @@ export function Cures({ finding, whole }: CuresProps) {
   );
 }
 
-const hasButton = ({ kind }: Cure): boolean =>
-  kind === 'wire' || kind === 'match-corners' || kind === 'size-shift';
+const hasButton = ({ kind }: Cure): boolean => kind !== 'fillet' && kind !== 'section' && kind !== 'other';
 
 function CureButton({ cure }: { cure: Cure }) {
   const app = useApp();
   const unit = useAppState((state) => state.unit);
+  const make = cureEdit(app, cure);
+  if (!make) return null;
+  return (
+    <button type="button" className="button button-small" onClick={make}>
+      {shortName(cure, unit)}
+    </button>
+  );
+}
+
+/** The edit that makes the cure; null where it changes the drawing or the tool, which is the designer's to do. */
+function cureEdit(app: App, cure: Cure): (() => void) | null {
   switch (cure.kind) {
     case 'wire':
-      return (
-        <button
-          type="button"
-          className="button button-small"
-          onClick={() => editJob(app, setWire, cure.diameter)}
-        >
-          {shortName(cure, unit)}
-        </button>
-      );
+      return () => editJob(app, setWire, cure.diameter);
     case 'match-corners':
-      return (
-        <button
-          type="button"
-          className="button button-small"
-          onClick={() =>
-            cure.member === 'punch'
-              ? editJob(app, setPunchCorners, 'match the die')
-              : editJob(app, setDieCorners, 'match the punch')
-          }
-        >
-          {shortName(cure, unit)}
-        </button>
-      );
+      return () =>
+        editJob(app, setCornerRule, { role: cure.member, side: 'outside', rule: { rule: 'match' } });
+    case 'corner':
+      return () =>
+        editJob(app, setCorner, { corner: cornerOf(app, cure), change: { [cure.side]: cure.rule } });
+    case 'forget-corner':
+      return () =>
+        editJob(app, setCorner, {
+          corner: { contourId: cure.contourId, ...cure.at },
+          change: { inside: null, outside: null, path: null },
+        });
     case 'size-shift':
-      return (
-        <button
-          type="button"
-          className="button button-small"
-          onClick={() => editJob(app, setSizeShift, cure)}
-        >
-          {shortName(cure, unit)}
-        </button>
-      );
+      return () => editJob(app, setSizeShift, cure);
     case 'fillet':
     case 'section':
     case 'other':
-      // These change the drawing or the tool, which is the designer's to do.
       return null;
   }
+}
+
+/** The corner as the drawing has it: a size shift moves what the plan calls the corner. */
+function cornerOf(app: App, { contourId, at }: Extract<Cure, { kind: 'corner' }>): CornerName {
+  const plan = app.store.getState().made?.plan;
+  return (plan && nearestCorner(plan, at, contourId)?.name) ?? { contourId, ...at };
 }
 
 function shortName(cure: Cure, unit: DisplayUnit): string {
@@ -83,7 +83,11 @@ function shortName(cure: Cure, unit: DisplayUnit): string {
     case 'wire':
       return `Use ${formatLength(cure.diameter, unit)} wire`;
     case 'match-corners':
-      return `Round the ${cure.member}`;
+      return `Round all ${cure.member} corners`;
+    case 'corner':
+      return cornerName(cure, unit);
+    case 'forget-corner':
+      return 'Forget the choice';
     case 'size-shift':
       return cure.sizeShift === 0
         ? 'No size shift'
@@ -94,5 +98,16 @@ function shortName(cure: Cure, unit: DisplayUnit): string {
       return 'split section';
     case 'other':
       return cure.say;
+  }
+}
+
+function cornerName({ side, rule }: Extract<Cure, { kind: 'corner' }>, unit: DisplayUnit): string {
+  switch (rule.rule) {
+    case 'as drawn':
+      return 'Leave it as drawn';
+    case 'match':
+      return side === 'outside' ? 'Round it here' : 'Fillet it here';
+    case 'radius':
+      return `${side === 'inside' ? 'Fillet' : 'Radius'} of ${formatLength(rule.radius, unit)} here`;
   }
 }

@@ -17,6 +17,13 @@ export const sameTarget = (a: Target | null, b: Target | null): boolean =>
   (a?.kind === 'finding' && b?.kind === 'finding' && a.key === b.key) ||
   (a?.kind === 'member' && b?.kind === 'member' && a.id === b.id);
 
+/** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
+export interface CornerName {
+  readonly contourId: string;
+  readonly x: number;
+  readonly y: number;
+}
+
 /** What the picture is made of; each can be switched off in the legend. */
 export const pictureParts = ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'] as const;
 export type PicturePart = (typeof pictureParts)[number];
@@ -56,6 +63,9 @@ export interface AppState {
   readonly said: string;
   readonly selected: Target | null;
   readonly hovered: Target | null;
+  /** The corner under the pointer, and the one whose rules are open. */
+  readonly pointedCorner: CornerName | null;
+  readonly openCorner: CornerName | null;
   readonly viewport: Viewport;
   readonly canvasSize: Size;
   /** The picture is to be fitted as soon as there is one. */
@@ -86,6 +96,8 @@ export const emptyState: AppState = {
   said: '',
   selected: null,
   hovered: null,
+  pointedCorner: null,
+  openCorner: null,
   viewport: { centre: { x: 0, y: 0 }, scale: 10 },
   canvasSize: { width: 800, height: 600 },
   fitPending: false,

@@ -1,7 +1,7 @@
 import type { Job } from '../../core/job';
 import type { Plan } from '../../core/plan';
 import { stale } from '../worker/core-client';
-import { jobOf, type Target } from './app-state';
+import { jobOf, type CornerName, type Target } from './app-state';
 import type { App } from './app-store';
 import { planBox } from './plan-box';
 import { fitted } from './viewport';
@@ -35,6 +35,8 @@ async function makePlan({ store, core }: App, job: Job): Promise<void> {
         : {}),
       selected: stillThere(state.selected, result.value),
       hovered: stillThere(state.hovered, result.value),
+      openCorner: hasCorner(result.value, state.openCorner) ? state.openCorner : null,
+      pointedCorner: null,
     }));
     return;
   }
@@ -55,3 +57,6 @@ function stillThere(target: Target | null, plan: Plan): Target | null {
       : plan.pairs.some((pair) => pair.die.id === target.id || pair.punch.id === target.id);
   return isThere ? target : null;
 }
+
+const hasCorner = ({ pairs }: Plan, corner: CornerName | null): boolean =>
+  pairs.some(({ contourId }) => contourId === corner?.contourId);

@@ -41,6 +41,8 @@ export function openJob(app: App, job: Job, file: AppState['file'], said: string
     waiting: null,
     selected: null,
     hovered: null,
+    pointedCorner: null,
+    openCorner: null,
     fitPending: true,
     unit: job.output.unit,
     said,

@@ -85,7 +85,10 @@ describe('worked examples, end to end from a drawing', () => {
     const job = jobOn([square], { clearance: { rule: 'typed', perSide: 0.075 }, passes: onePass });
     const sharp = planOf(job).pairs[0]?.fit;
     expect(sharp?.least).toBeCloseTo(0.075 * Math.SQRT2 - 0.15 * (Math.SQRT2 - 1), 9);
-    const matched = planOf({ ...job, punchCorners: 'match the die' }).pairs[0]?.fit;
+    const matched = planOf({
+      ...job,
+      corners: { ...job.corners, punch: { ...job.corners.punch, outside: { rule: 'match' } } },
+    }).pairs[0]?.fit;
     expect(matched?.least).toBeCloseTo(0.075, 9);
     expect(matched?.greatest).toBeCloseTo(0.075, 9);
   });

@@ -6,6 +6,7 @@ import { openFileCommand } from './open-file';
 import { redoCommand } from './redo';
 import { saveJobCommand } from './save-job';
 import { saveJobAsCommand } from './save-job-as';
+import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
 import { showAboutCommand, showKeysCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
 import { switchThemeCommand } from './switch-theme';
@@ -21,6 +22,9 @@ export const commandList: readonly Command[] = [
   exportFilesCommand,
   undoCommand,
   redoCommand,
+  openCornerCommand,
+  nextCornerCommand,
+  previousCornerCommand,
   fitViewCommand,
   zoomInCommand,
   zoomOutCommand,

@@ -37,6 +37,8 @@ describe('remainder at a sharp inside corner', () => {
         reach,
         wireDiameter: 0.25,
         sparkGap: 0.025,
+        corners: [],
+        givesSize: true,
       });
       const at = findings.findIndex(({ place }) => Math.hypot(place?.x ?? 1, place?.y ?? 1) < 1e-9);
       expect(findings[at]?.code).toBe('inside-corner');

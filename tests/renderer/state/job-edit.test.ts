@@ -9,7 +9,9 @@ import { setLead } from '../../../renderer/state/edits/set-lead';
 import { setMaterial } from '../../../renderer/state/edits/set-material';
 import { setOutput } from '../../../renderer/state/edits/set-output';
 import { setPass } from '../../../renderer/state/edits/set-pass';
-import { setPunchCorners } from '../../../renderer/state/edits/set-punch-corners';
+import { setCorner } from '../../../renderer/state/edits/set-corner';
+import { setCornerPath } from '../../../renderer/state/edits/set-corner-path';
+import { setCornerRule } from '../../../renderer/state/edits/set-corner-rule';
 import { setThickness } from '../../../renderer/state/edits/set-thickness';
 import { setUse } from '../../../renderer/state/edits/set-use';
 import { setWire } from '../../../renderer/state/edits/set-wire';
@@ -78,7 +80,9 @@ describe('every edit', () => {
     addPass.apply(testJob, undefined),
     removePass.apply(testJob, 0),
     setUse.apply(testJob, { contourId: 'c2', use: 'leave out' }),
-    setPunchCorners.apply(testJob, 'match the die'),
+    setCornerRule.apply(testJob, { role: 'punch', side: 'outside', rule: { rule: 'match' } }),
+    setCorner.apply(testJob, { corner: { contourId: 'c1', x: 0, y: 0 }, change: { path: 'sharp' } }),
+    setCornerPath.apply(testJob, { miterLimit: 3 }),
     setLead.apply(testJob, { tabLength: 0 }),
     setOutput.apply(testJob, { unit: 'inch' }),
     setDrawing.apply(testJob, { unit: 'inch' }),
@@ -135,5 +139,29 @@ describe('the use of a contour', () => {
     const left = setUse.apply(testJob, { contourId: 'c2', use: 'leave out' });
     expect(left.uses).toEqual({ c2: 'leave out' });
     expect(setUse.apply(left, { contourId: 'c2', use: null }).uses).toEqual({});
+  });
+});
+
+describe('a corner with rules of its own', () => {
+  const corner = { contourId: 'c1', x: 4, y: 0 };
+  const fillet = { rule: 'radius', radius: 0.4 } as const;
+
+  it('gathers its choices in one place, and is gone when the last is taken back', () => {
+    const filleted = setCorner.apply(testJob, { corner, change: { inside: fillet } });
+    const both = setCorner.apply(filleted, {
+      // As near as the tolerance for a corner's place: the same corner.
+      corner: { ...corner, x: 4.005 },
+      change: { outside: { rule: 'match' } },
+    });
+    expect(both.corners.exceptions).toEqual([
+      { ...corner, inside: fillet, outside: { rule: 'match' }, path: null },
+    ]);
+    const other = setCorner.apply(both, {
+      corner: { ...corner, contourId: 'c2' },
+      change: { path: 'sharp' },
+    });
+    expect(other.corners.exceptions).toHaveLength(2);
+    const back = setCorner.apply(both, { corner, change: { inside: null, outside: null } });
+    expect(back.corners.exceptions).toEqual([]);
   });
 });
