@@ -4,13 +4,13 @@ import { newCorners } from '../../../core/die/corner-rules';
 import { pairCorners } from '../../../core/die/corner-radii';
 import { sharpCorners } from '../../../core/die/sharp-corners';
 import type { Contour, Region } from '../../../core/geometry/contour';
+import { contourArea } from '../../../core/geometry/contour-measures';
 import type { MemberRole } from '../../../core/plan';
 import { radians } from '../../../core/units';
 import { pathLoops } from '../../../core/wire/as-cut';
 import { extendedLoops } from '../../../core/wire/corner-extension';
-import { planCuts } from '../../../core/wire/plan-cuts';
 import { bruteDistance, pointsAlong, variants } from '../../support/contour-facts';
-import { families, randomContour, seeded } from '../../support/random-contours';
+import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import { angleShape, corner, polygon, quarter, square } from '../../support/shapes';
 
 const offset = 0.15;
@@ -148,23 +148,14 @@ it('the job chooses single corners: a corner of the member is known by the two e
 
 // clipper-lib proves the member independently of how the path runs round its corners.
 describe('the member is the same with a sharp path', () => {
-  const passes = [
-    { pass: 0, offset: 0.17, feed: 4 },
-    { pass: 1, offset, feed: 6 },
-  ];
-  const wishes = {
-    holeDiameter: 0.3,
-    holeClearance: 0.05,
-    length: 1,
-    tabLength: 0.5,
-    direction: 'counter-clockwise',
-  } as const;
   const prove = (contour: Contour, role: MemberRole, sharp: boolean) => {
     const designed = [contour];
-    const cuts = planCuts(designed, role, passes, wishes, sharp ? sharpOf(designed, role) : undefined).map(
-      ({ cut }) => cut,
-    );
-    return proveMember(designed, role, cuts, offset);
+    const loops = pathLoops(designed, role, offset, sharp ? sharpOf(designed, role) : undefined);
+    const finished = loops.map((loop) => ({
+      waste: role === 'die' || contourArea(loop) < 0 ? ('inside' as const) : ('outside' as const),
+      loop,
+    }));
+    return proveMember(designed, role, finished, offset);
   };
   it('a square punch is left whole, its corners sharp', () => {
     const proof = prove(square(10), 'punch', true);

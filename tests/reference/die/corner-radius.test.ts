@@ -4,10 +4,10 @@ import { roundedOutline } from '../../../core/die/corner-rounding';
 import type { Contour } from '../../../core/geometry/contour';
 import { arcOf, contourArea } from '../../../core/geometry/contour-measures';
 import { radians } from '../../../core/units';
-import { clipperOpenedArea } from '../../support/clipper-offset';
+import { clipperOpenedArea } from '../../../build/fuzz/clipper-offset';
 import { variants } from '../../support/contour-facts';
 import { polygon } from '../../support/shapes';
-import { randomContour, seeded } from '../../support/random-contours';
+import { randomContour, seeded } from '../../../build/fuzz/random-contours';
 
 // Exact geometry, the same rows as for the remainder at a sharp inside corner, radius 0.15 mm: the arc begins
 // r / tan(a/2) from the corner, leaves r(1/sin(a/2) − 1) along the bisector and r²(cot(a/2) − (π − a)/2) of area.
