@@ -1,6 +1,6 @@
 import { crossSegments, crossingRoom, endAt } from './cross-segments';
 import { MeetingNodes } from './meeting-nodes';
-import { alongSegment, addArc, addSegment, emptyTable, int, num, type SegmentTable } from './segment-table';
+import { alongSegment, copyOfTable, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**
@@ -88,95 +88,106 @@ class Splits {
   }
 }
 
+/**
+ * The pieces: those of whole elements stand at their element's index, those cut off follow behind, since most elements
+ * are met by nothing.
+ */
 interface Pieces {
   readonly table: SegmentTable;
   readonly elementOf: Int32Array;
   readonly middleAlong: Float64Array;
   readonly startNode: Int32Array;
   readonly endNode: Int32Array;
-  /** First and last piece of each element; -1 where all its pieces are point-like. */
+  /** The next piece of the same element; -1 after its last. */
+  readonly nextOfElement: Int32Array;
+  /** First piece of each element; -1 where all its pieces are point-like. */
   readonly first: Int32Array;
-  readonly last: Int32Array;
 }
 
 function cutPieces(table: SegmentTable, nodes: MeetingNodes, splits: Splits): Pieces {
   const order = splits.sorted();
   const room = table.count + order.length;
   const pieces: Pieces = {
-    table: emptyTable(room),
+    table: copyOfTable(table, room),
     elementOf: new Int32Array(room),
     middleAlong: new Float64Array(room),
     startNode: new Int32Array(room),
     endNode: new Int32Array(room),
-    first: new Int32Array(table.count).fill(-1),
-    last: new Int32Array(table.count).fill(-1),
+    nextOfElement: new Int32Array(room).fill(-1),
+    first: new Int32Array(table.count),
   };
-  const place = new Float64Array(2);
   let k = 0;
   for (let i = 0; i < table.count; i++) {
-    let fromNode = nodes.end(i, false);
-    let fromAlong = 0;
-    const endNode = nodes.end(i, true);
+    const isCut = k < order.length && splits.element[order[k] as number] === i;
+    if (!isCut && keepWhole(i, nodes, pieces)) continue;
+    const cutter = { element: i, fromNode: nodes.end(i, false), fromAlong: 0, last: -1 };
     for (; k < order.length && splits.element[order[k] as number] === i; k++) {
-      const node = splits.node[order[k] as number] as number;
-      const along = splits.along[order[k] as number] as number;
-      if (addPiece(table, i, nodes, fromNode, fromAlong, node, along, pieces, place)) {
-        fromNode = node;
-        fromAlong = along;
-      }
+      const at = order[k] as number;
+      addPiece(table, nodes, cutter, splits.node[at] as number, splits.along[at] as number, pieces);
     }
-    addPiece(table, i, nodes, fromNode, fromAlong, endNode, 1, pieces, place);
+    addPiece(table, nodes, cutter, nodes.end(i, true), 1, pieces);
+    pieces.first[i] = cutter.last < 0 ? -1 : i;
   }
   return pieces;
 }
 
-/** Adds one piece of element i; a piece between one node and itself is point-like (arcs are at most half turns). */
+/** An element that nothing meets is a piece as it stands. */
+function keepWhole(i: number, nodes: MeetingNodes, pieces: Pieces): boolean {
+  const from = nodes.root(nodes.end(i, false));
+  const to = nodes.root(nodes.end(i, true));
+  if (nodes.isJunction(from) || nodes.isJunction(to) || from === to) return false;
+  pieces.elementOf[i] = i;
+  pieces.middleAlong[i] = 1 / 2;
+  pieces.startNode[i] = from;
+  pieces.endNode[i] = to;
+  pieces.first[i] = i;
+  return true;
+}
+
+/** How far the cutting of an element has come. */
+interface Cutter {
+  readonly element: number;
+  fromNode: number;
+  fromAlong: number;
+  /** The last piece made; -1 before the first. */
+  last: number;
+}
+
+/** Adds the element's next piece, up to a node; one between a node and itself is point-like (arcs are at most half turns). */
 function addPiece(
-  table: SegmentTable,
-  i: number,
+  elements: SegmentTable,
   nodes: MeetingNodes,
-  fromNode: number,
-  fromAlong: number,
+  cutter: Cutter,
   toNode: number,
   toAlong: number,
   pieces: Pieces,
-  place: Float64Array,
-): boolean {
-  const from = nodes.root(fromNode);
+): void {
+  const i = cutter.element;
+  const from = nodes.root(cutter.fromNode);
   const to = nodes.root(toNode);
-  if (from === to) return false;
-  let x0 = num(table.x0, i);
-  let y0 = num(table.y0, i);
-  let x1 = num(table.x1, i);
-  let y1 = num(table.y1, i);
-  if (nodes.isJunction(from)) {
-    nodes.place(from, place);
-    x0 = num(place, 0);
-    y0 = num(place, 1);
-  }
-  if (nodes.isJunction(to)) {
-    nodes.place(to, place);
-    x1 = num(place, 0);
-    y1 = num(place, 1);
-  }
-  const bulge = num(table.bulge, i);
-  let piece: number;
-  if (bulge === 0) piece = addSegment(pieces.table, x0, y0, x1, y1, 0);
-  else {
-    const part = toAlong - fromAlong === 1 ? bulge : Math.tan(Math.atan(bulge) * (toAlong - fromAlong));
-    piece = addArc(pieces.table, [x0, y0, x1, y1], part, [
-      num(table.cx, i),
-      num(table.cy, i),
-      num(table.radius, i),
-    ]);
+  if (from === to) return;
+  const { table } = pieces;
+  const piece = cutter.last < 0 ? i : table.count++;
+  table.x0[piece] = nodes.isJunction(from) ? nodes.placeX(from) : num(elements.x0, i);
+  table.y0[piece] = nodes.isJunction(from) ? nodes.placeY(from) : num(elements.y0, i);
+  table.x1[piece] = nodes.isJunction(to) ? nodes.placeX(to) : num(elements.x1, i);
+  table.y1[piece] = nodes.isJunction(to) ? nodes.placeY(to) : num(elements.y1, i);
+  const bulge = num(elements.bulge, i);
+  if (bulge !== 0) {
+    const part = toAlong - cutter.fromAlong;
+    table.bulge[piece] = part === 1 ? bulge : Math.tan(Math.atan(bulge) * part);
+    table.cx[piece] = num(elements.cx, i);
+    table.cy[piece] = num(elements.cy, i);
+    table.radius[piece] = num(elements.radius, i);
   }
   pieces.elementOf[piece] = i;
-  pieces.middleAlong[piece] = (fromAlong + toAlong) / 2;
+  pieces.middleAlong[piece] = (cutter.fromAlong + toAlong) / 2;
   pieces.startNode[piece] = from;
   pieces.endNode[piece] = to;
-  if (int(pieces.first, i) < 0) pieces.first[i] = piece;
-  pieces.last[i] = piece;
-  return true;
+  if (cutter.last >= 0) pieces.nextOfElement[cutter.last] = piece;
+  cutter.last = piece;
+  cutter.fromNode = toNode;
+  cutter.fromAlong = toAlong;
 }
 
 function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): Arrangement {
@@ -190,9 +201,9 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): A
   let placed = 0;
   const next = (piece: number): number => {
     if (nodes.isJunction(int(pieces.endNode, piece))) return -1;
-    const element = int(pieces.elementOf, piece);
-    if (piece !== int(pieces.last, element)) return piece + 1;
-    const follower = int(table.next, element);
+    const ofElement = int(pieces.nextOfElement, piece);
+    if (ofElement >= 0) return ofElement;
+    const follower = int(table.next, int(pieces.elementOf, piece));
     return follower < 0 ? -1 : int(pieces.first, follower);
   };
   const gather = (first: number, ring: boolean): void => {
@@ -206,14 +217,21 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): A
     endNode[runs] = ring ? -1 : int(pieces.endNode, last);
     runStart[++runs] = placed;
   };
-  for (let piece = 0; piece < total; piece++) {
-    const element = int(pieces.elementOf, piece);
+  const eachPiece = (visit: (piece: number) => void): void => {
+    for (let i = 0; i < table.count; i++) {
+      for (let piece = int(pieces.first, i); piece >= 0; piece = int(pieces.nextOfElement, piece))
+        visit(piece);
+    }
+  };
+  eachPiece((piece) => {
     const begins =
       nodes.isJunction(int(pieces.startNode, piece)) ||
-      (piece === int(pieces.first, element) && !nodes.hasPrevious(element));
+      (piece < table.count && !nodes.hasPrevious(int(pieces.elementOf, piece)));
     if (begins) gather(piece, false);
-  }
-  for (let piece = 0; piece < total; piece++) if (taken[piece] === 0) gather(piece, true);
+  });
+  eachPiece((piece) => {
+    if (taken[piece] === 0) gather(piece, true);
+  });
   return {
     pieces: pieces.table,
     elements: table,

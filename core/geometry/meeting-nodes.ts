@@ -66,12 +66,9 @@ export class MeetingNodes {
     return at;
   }
 
-  /** Where a junction lies: all that merged into it stands at the first one's place. */
-  place(node: number, into: Float64Array): void {
-    const root = this.root(node);
-    into[0] = this.x[root] as number;
-    into[1] = this.y[root] as number;
-  }
+  /** Where a junction lies, of its root: all that merged into it stands at the first one's place. */
+  placeX = (root: number): number => this.x[root] as number;
+  placeY = (root: number): number => this.y[root] as number;
 
   /** Merges junctions within the same-point tolerance of each other: a sweep over x. */
   mergeNear(): void {

@@ -36,6 +36,16 @@ export function emptyTable(capacity: number): SegmentTable {
   };
 }
 
+/** The same segments, with room for more behind them; unlinked. */
+export function copyOfTable(table: SegmentTable, capacity: number): SegmentTable {
+  const copy = emptyTable(capacity);
+  copy.count = table.count;
+  for (const name of ['x0', 'y0', 'x1', 'y1', 'bulge', 'cx', 'cy', 'radius'] as const) {
+    copy[name].set(table.count === table[name].length ? table[name] : table[name].subarray(0, table.count));
+  }
+  return copy;
+}
+
 /** The segments of closed loops in order; segments shorter than the same-point tolerance are left out. */
 export function tableOfRegion(region: Region): SegmentTable {
   const table = emptyTable(region.reduce((sum, contour) => sum + contour.length, 0));
