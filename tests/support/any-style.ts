@@ -40,4 +40,4 @@ export const anyStyle: fc.Arbitrary<ProgramStyle> = fc
     }),
     unitWords: fc.constantFrom('G70 and G71', 'G20 and G21'),
   })
-  .map((parts) => ({ ...neutralStyle, ...parts, name: 'any' }) as ProgramStyle);
+  .map((parts) => ({ ...neutralStyle, ...parts, name: 'any' }));

@@ -61,7 +61,10 @@ function wordsOf(codes: string[], values: Map<string, number>, style: ProgramSty
   if (codes.some((code) => code.startsWith('M'))) state.motion = '';
   if (!values.has('X') && !values.has('Y')) {
     // G94, feed by the minute, is what the neutral program means without saying it.
-    return [...codes.filter((code) => code !== 'G94'), ...[...values].map(([letter, value]) => `${letter}${value}`)];
+    return [
+      ...codes.filter((code) => code !== 'G94'),
+      ...[...values].map(([letter, value]) => `${letter}${value}`),
+    ];
   }
   if (motion === undefined && state.motion === '') throw new Error('A move without its word');
   state.motion = motion ?? state.motion;
