@@ -29,6 +29,7 @@ export async function runSession(folder: string): Promise<never> {
     kind: 'desktop',
     openedAtStart: () => Promise.resolve(null),
     chooseFile: () => Promise.resolve(null),
+    saveOwnFile: () => Promise.resolve(null),
     exportFiles: () => Promise.resolve(null),
     saveJob: ({ text, replaceChanged }) => places.save(path, text, replaceChanged),
     keepDraft: (request) => drafts.keepDraft('5e5510', request),

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
 import { materialName, passesOf, type Job } from '../job';
+import { neutralStyle } from '../neutral-style';
 import type { Pair, Plan } from '../plan';
 import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
@@ -110,7 +111,9 @@ function programs(plan: Plan, job: Job): string {
   const others = plan.blocks.filter((block) => writableKind(blockWork(plan, block), wanted) !== wanted);
   const exception =
     others.length === 0 ? '' : `; ${others.map((block) => block.id).join(', ')} as ${name['wire centre']}`;
-  return `ISO 6983, ${job.output.unit}, ${name[wanted]}${exception}`;
+  const { style, unit } = job.output;
+  const words = style.name === neutralStyle.name ? 'ISO 6983' : `style ${style.name}`;
+  return `${words}, ${unit}, ${name[wanted]}${exception}`;
 }
 
 const row = (label: string, text: string): string => `${label.padEnd(11)}${oneLine(text)}`;

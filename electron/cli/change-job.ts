@@ -3,7 +3,11 @@ import { followTable } from '../../core/follow-table';
 import type { Job } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
 import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
+import type { OptionFiles } from './option-files';
 import type { Arguments, OptionName } from './read-arguments';
+
+/** Options that name a file, whose content comes by itself. */
+type FileOption = keyof OptionFiles;
 
 type Change = (job: Job, text: string) => Result<Job>;
 
@@ -11,7 +15,7 @@ type Change = (job: Job, text: string) => Result<Job>;
  * What each option makes of the job, in the order in which they are applied: the thickness before a clearance that is
  * a share of it.
  */
-const changeByOption: Readonly<Record<Exclude<OptionName, 'out'>, Change>> = {
+const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, Change>> = {
   name: (job, name) => done({ ...job, name }),
   unit: (job, text) => {
     const unit = text === 'in' ? 'inch' : text;
@@ -49,6 +53,10 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out'>, Change>> = {
       return refuse('clearance', `"${text}" is not more than zero`, 'Give a share such as 6%.');
     return done({ ...job, clearance: { rule: 'percent', percent } });
   },
+  'die-height': (job, text) =>
+    withLength('die-height', text, (die) => followTable({ ...job, blocks: { ...job.blocks, die } })),
+  'punch-height': (job, text) =>
+    withLength('punch-height', text, (punch) => followTable({ ...job, blocks: { ...job.blocks, punch } })),
   wire: (job, text) => withLength('wire', text, (diameter) => followTable({ ...job, wire: { diameter } })),
   program: (job, text) => {
     if (text !== 'centre' && text !== 'compensated') {
@@ -65,9 +73,9 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out'>, Change>> = {
   },
 };
 
-/** The job with what the command line says about it. */
-export function changeJob(job: Job, changes: Arguments['changes']): Result<Job> {
-  let changed = job;
+/** The job with what the command line says about it; a technology table comes before wire and heights. */
+export function changeJob(job: Job, changes: Arguments['changes'], files: OptionFiles = noFiles): Result<Job> {
+  let changed = withFiles(job, files);
   for (const [name, change] of Object.entries(changeByOption) as [keyof typeof changeByOption, Change][]) {
     const text = changes[name];
     if (text === undefined) continue;
@@ -76,6 +84,13 @@ export function changeJob(job: Job, changes: Arguments['changes']): Result<Job> 
     changed = result.value;
   }
   return done(changed);
+}
+
+const noFiles: OptionFiles = { technology: undefined, style: undefined };
+
+function withFiles(job: Job, { technology, style }: OptionFiles): Job {
+  const styled = style ? { ...job, output: { ...job.output, style } } : job;
+  return technology ? followTable({ ...styled, technology, passRule: 'table' }) : styled;
 }
 
 function withLength(option: OptionName, text: string, change: (mm: number) => Job): Result<Job> {

@@ -1,4 +1,5 @@
 import { stockMaterials } from '../../core/die/stock-materials';
+import { shippedStyles } from '../../core/shipped-styles';
 import { drawingUnits } from '../../core/units';
 
 /** What `diewright --help` prints. */
@@ -18,8 +19,13 @@ export function helpText(): string {
     ...stockMaterials.map(({ id, name }) => `                        ${id} (${name})`),
     '  --thickness L         stock thickness',
     '  --clearance L|P%|table  clearance per side: a length, a share of the thickness, or the table value',
+    '  --technology FILE     technology table (.diewright-technology.json): passes by wire and height, machine, price',
+    '  --die-height L        height of the block that dies are cut from',
+    '  --punch-height L      height of the block that punches are cut from',
     '  --wire L              wire diameter',
-    '  --program STYLE       centre (path of the wire centre) or compensated (contour with G41/G42)',
+    '  --program KIND        centre (path of the wire centre) or compensated (contour with G41/G42)',
+    `  --style NAME|FILE     how programs are written: ${Object.keys(shippedStyles).join(', ')}, or a .diewright-style.json`,
+    '                        file; samples/ has one with a comment beside every value',
     '  --output-unit UNIT    mm or inch',
     '',
     'L is a length: 0.25, 0.25mm, 0.010in, 1/64in; a bare number is mm.',

@@ -9,8 +9,12 @@ const options = {
   material: { type: 'string' },
   thickness: { type: 'string' },
   clearance: { type: 'string' },
+  technology: { type: 'string' },
+  'die-height': { type: 'string' },
+  'punch-height': { type: 'string' },
   wire: { type: 'string' },
   program: { type: 'string' },
+  style: { type: 'string' },
   'output-unit': { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;

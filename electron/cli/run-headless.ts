@@ -10,6 +10,7 @@ import { writeFilesTogether } from '../services/write-files-together';
 import { changeJob } from './change-job';
 import { exitCodes, type ExitCode } from './exit-codes';
 import { helpText } from './help-text';
+import { optionFiles } from './option-files';
 import { readArguments } from './read-arguments';
 
 /** The part of core that the command needs. */
@@ -46,7 +47,9 @@ export async function runHeadless(
 
   const opened = await openJob(file, core);
   if (!opened.ok) return inputError(opened.problem, speech);
-  const job = changeJob(opened.value, changes);
+  const parts = await optionFiles(changes);
+  if (!parts.ok) return inputError(parts.problem, speech);
+  const job = changeJob(opened.value, changes, parts.value);
   if (!job.ok) return inputError(job.problem, speech);
   const plan = core.plan(job.value);
   if (!plan.ok) return inputError(withUnitsSaid(plan.problem, job.value, core), speech);

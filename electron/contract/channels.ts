@@ -3,6 +3,7 @@ export const hostChannels = {
   openedAtStart: 'host:opened-at-start',
   chooseFile: 'host:choose-file',
   saveJob: 'host:save-job',
+  saveOwnFile: 'host:save-own-file',
   keepDraft: 'host:keep-draft',
   leftOver: 'host:left-over',
   dropDraft: 'host:drop-draft',

@@ -46,6 +46,15 @@ export interface KeptDraft {
   readonly token: string | null;
 }
 
+/** Files of ours besides jobs. */
+export type OwnFileKind = 'technology' | 'style';
+
+export interface SaveOwnFileRequest {
+  readonly kind: OwnFileKind;
+  readonly suggestedName: string;
+  readonly text: string;
+}
+
 export interface ExportRequest {
   /** Proposed folder name, made from the job's name. */
   readonly folderName: string;
@@ -66,9 +75,11 @@ export interface HostApi {
   readonly kind: 'desktop' | 'local window';
   /** The drawing or job the program was started with. */
   openedAtStart(): Promise<HostReply<HostFile> | null>;
-  /** Asks for a drawing or a job file. */
+  /** Asks for a drawing, a job or another file of ours. */
   chooseFile(): Promise<HostReply<HostFile> | null>;
   saveJob(request: SaveJobRequest): Promise<HostReply<SavedJob> | null>;
+  /** Saves a technology table or a program style under a name that the user gives. */
+  saveOwnFile(request: SaveOwnFileRequest): Promise<HostReply<{ readonly name: string }> | null>;
   /** Keeps unsaved work where a crash cannot take it. */
   keepDraft(request: KeepDraftRequest): Promise<HostReply<null>>;
   /** Unsaved work that windows before this one left behind, newest first. */

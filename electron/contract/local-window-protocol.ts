@@ -7,6 +7,7 @@ import type {
   KeptDraft,
   SavedJob,
   SaveJobRequest,
+  SaveOwnFileRequest,
 } from './host-api';
 
 /**
@@ -20,6 +21,7 @@ import type {
 export const localWindowCalls = {
   openedAtStart: '/host/opened-at-start',
   saveJob: '/host/save-job',
+  saveOwnFile: '/host/save-own-file',
   keepDraft: '/host/keep-draft',
   leftOver: '/host/left-over',
   dropDraft: '/host/drop-draft',
@@ -43,6 +45,7 @@ export interface WireFile extends Omit<HostFile, 'bytes'> {
 export interface LocalWindowRequests {
   readonly openedAtStart: Record<string, never>;
   readonly saveJob: SaveJobRequest;
+  readonly saveOwnFile: SaveOwnFileRequest;
   readonly keepDraft: KeepDraftRequest;
   readonly leftOver: Record<string, never>;
   readonly dropDraft: { readonly id: string };
@@ -53,6 +56,7 @@ export interface LocalWindowRequests {
 export interface LocalWindowReplies {
   readonly openedAtStart: HostReply<WireFile> | null;
   readonly saveJob: HostReply<SavedJob> | null;
+  readonly saveOwnFile: HostReply<{ readonly name: string }> | null;
   readonly keepDraft: HostReply<null>;
   readonly leftOver: HostReply<readonly KeptDraft[]>;
   readonly dropDraft: HostReply<null>;

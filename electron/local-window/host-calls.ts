@@ -1,17 +1,19 @@
 import { randomBytes } from 'node:crypto';
-import { access, mkdir } from 'node:fs/promises';
+import { mkdir } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
-import { jobFileEnding } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
-import type { ExportedFiles, SavedJob, SaveJobRequest } from '../contract/host-api';
+import type { ExportedFiles, SavedJob, SaveJobRequest, SaveOwnFileRequest } from '../contract/host-api';
 import type { LocalWindowCall, LocalWindowReplies, WireFile } from '../contract/local-window-protocol';
 import { createDraftCalls } from '../services/draft-calls';
 import { createDrafts } from '../services/drafts';
 import { cleanFileName } from '../services/file-name-trouble';
 import { fileProblem } from '../services/file-problem';
-import { exportRequest, saveJobRequest } from '../services/host-requests';
+import { exportRequest, saveJobRequest, saveOwnFileRequest } from '../services/host-requests';
 import { createJobPlaces, type JobPlaces } from '../services/job-places';
+import { ownFiles } from '../services/own-files';
+import { saveAtomically } from '../services/save-atomically';
 import { writeFilesTogether } from '../services/write-files-together';
+import { freePath } from './free-path';
 
 export type HostCalls = {
   readonly [Call in LocalWindowCall]: (request: unknown) => Promise<LocalWindowReplies[Call]>;
@@ -31,6 +33,10 @@ export function createHostCalls(outFolder: string, openPath: string | null, draf
     saveJob: async (value) => {
       const request = saveJobRequest(value);
       return request.ok ? saveJob(request.value, home, places) : request;
+    },
+    saveOwnFile: async (value) => {
+      const request = saveOwnFileRequest(value);
+      return request.ok ? saveOwnFile(request.value, home) : request;
     },
     keepDraft: (value) => drafts.keepDraft(session, value),
     leftOver: () => drafts.leftOver(),
@@ -54,30 +60,33 @@ async function wireFile(path: string, places: JobPlaces): Promise<Result<WireFil
 
 async function saveJob(request: SaveJobRequest, home: string, places: JobPlaces): Promise<Result<SavedJob>> {
   const path =
-    request.token === null ? await freePath(request.suggestedName, home) : places.pathOf(request.token);
+    request.token === null
+      ? await freePath(request.suggestedName, home, ownFiles.job)
+      : places.pathOf(request.token);
   if (path === null) {
     return failed('token-unknown', 'The place to save to is not known', '', 'Save the job under a new name.');
   }
-  try {
-    if (request.token === null) await mkdir(home, { recursive: true });
-  } catch (error) {
-    return fileProblem(error, home, 'written');
-  }
+  const made = request.token === null ? await madeFolder(home) : done(null);
+  if (!made.ok) return made;
   return places.save(path, request.text, request.replaceChanged);
 }
 
-/** A name in the folder that no file has: a job saved for the first time never replaces another one. */
-async function freePath(suggestedName: string, home: string): Promise<string> {
-  const stem = cleanFileName(
-    suggestedName.replace(new RegExp(`(${jobFileEnding}|\\.json)$`, 'i'), ''),
-    'job',
-  );
-  for (let number = 1; ; number += 1) {
-    const path = join(home, `${stem}${number === 1 ? '' : `-${number}`}${jobFileEnding}`);
-    const taken = await access(path).then(
-      () => true,
-      () => false,
-    );
-    if (!taken) return path;
+async function saveOwnFile(
+  { kind, suggestedName, text }: SaveOwnFileRequest,
+  home: string,
+): Promise<Result<{ name: string }>> {
+  const path = await freePath(suggestedName, home, ownFiles[kind]);
+  const made = await madeFolder(home);
+  if (!made.ok) return made;
+  const saved = await saveAtomically(path, text);
+  return saved.ok ? done({ name: basename(path) }) : saved;
+}
+
+async function madeFolder(path: string): Promise<Result<null>> {
+  try {
+    await mkdir(path, { recursive: true });
+    return done(null);
+  } catch (error) {
+    return fileProblem(error, path, 'written');
   }
 }

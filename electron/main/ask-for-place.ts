@@ -1,13 +1,13 @@
 import { access } from 'node:fs/promises';
 import { join } from 'node:path';
 import { dialog, type BrowserWindow } from 'electron';
-import { jobFileEnding } from '../../core/job';
 import { cleanFileName } from '../services/file-name-trouble';
+import { withEnding, type OwnFileWords } from '../services/own-files';
 
 /** The drawing or job the user picks; null when cancelled. */
 export async function askForFile(window: BrowserWindow): Promise<string | null> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
-    title: 'Open a drawing or a job',
+    title: 'Open a drawing, a job, a technology table or a program style',
     properties: ['openFile'],
     filters: [
       { name: 'Drawings and jobs', extensions: ['dxf', 'json'] },
@@ -17,18 +17,21 @@ export async function askForFile(window: BrowserWindow): Promise<string | null> 
   return canceled ? null : (filePaths[0] ?? null);
 }
 
-/** Where the job shall go, always with the job file's ending; the dialog itself asks before it replaces a file. */
-export async function askForJobPlace(window: BrowserWindow, suggestedName: string): Promise<string | null> {
+/** Where a file shall go, always with its ending; the dialog itself asks before it replaces a file. */
+export async function askForOwnPlace(
+  window: BrowserWindow,
+  suggestedName: string,
+  { title, name, ending, stem }: OwnFileWords,
+): Promise<string | null> {
   const { canceled, filePath } = await dialog.showSaveDialog(window, {
-    title: 'Save the job',
-    defaultPath: cleanFileName(suggestedName, `job${jobFileEnding}`),
-    filters: [{ name: 'Diewright job', extensions: [jobFileEnding.slice(1)] }],
+    title,
+    defaultPath: cleanFileName(suggestedName, `${stem}${ending}`),
+    filters: [{ name, extensions: [ending.slice(1)] }],
   });
   if (canceled || !filePath) return null;
-  if (filePath.toLowerCase().endsWith(jobFileEnding)) return filePath;
-  const withEnding = `${filePath.replace(/\.(json|diewright)$/i, '')}${jobFileEnding}`;
-  // The dialog did not know this name when it asked.
-  return (await mayReplace(window, [withEnding])) ? withEnding : null;
+  const path = withEnding(filePath, ending);
+  // The dialog did not know another name when it asked.
+  return path === filePath || (await mayReplace(window, [path])) ? path : null;
 }
 
 /** The folder for the output files: one of the job's own name in the folder the user picks. */

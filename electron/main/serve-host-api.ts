@@ -6,11 +6,13 @@ import { hostChannels, type HostChannel } from '../contract/channels';
 import type { ExportedFiles, HostFile, HostReply, KeptDraft, SavedJob } from '../contract/host-api';
 import { createDraftCalls } from '../services/draft-calls';
 import { createDrafts } from '../services/drafts';
-import { exportRequest, saveJobRequest } from '../services/host-requests';
+import { exportRequest, saveJobRequest, saveOwnFileRequest } from '../services/host-requests';
 import { createJobPlaces } from '../services/job-places';
+import { ownFiles } from '../services/own-files';
+import { saveAtomically } from '../services/save-atomically';
 import { stateFolder } from '../services/state-folder';
 import { writeFilesTogether } from '../services/write-files-together';
-import { askForExportFolder, askForFile, askForJobPlace } from './ask-for-place';
+import { askForExportFolder, askForFile, askForOwnPlace } from './ask-for-place';
 import { isPageAddress } from './page-address';
 
 type Reply<T> = Promise<HostReply<T> | null>;
@@ -52,10 +54,20 @@ export function serveHostApi(startFile: (window: BrowserWindow) => string | null
         'Save the job under a new name.',
       );
     }
-    const path = known ?? (await askForJobPlace(window, suggestedName));
+    const path = known ?? (await askForOwnPlace(window, suggestedName, ownFiles.job));
     if (path === null) return null;
     // The dialog has asked before it gave the name of a file that is there.
     return places.save(path, text, replaceChanged || known === null);
+  });
+
+  serve(hostChannels.saveOwnFile, async (window, value): Reply<{ readonly name: string }> => {
+    const request = saveOwnFileRequest(value);
+    if (!request.ok) return request;
+    const { kind, suggestedName, text } = request.value;
+    const path = await askForOwnPlace(window, suggestedName, ownFiles[kind]);
+    if (path === null) return null;
+    const saved = await saveAtomically(path, text);
+    return saved.ok ? done({ name: basename(path) }) : saved;
   });
 
   serve(hostChannels.keepDraft, (window, value): Reply<null> => drafts.keepDraft(sessionOf(window), value));

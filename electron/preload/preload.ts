@@ -7,6 +7,8 @@ const api: HostApi = {
   openedAtStart: () => ipcRenderer.invoke(hostChannels.openedAtStart) as ReturnType<HostApi['openedAtStart']>,
   chooseFile: () => ipcRenderer.invoke(hostChannels.chooseFile) as ReturnType<HostApi['chooseFile']>,
   saveJob: (request) => ipcRenderer.invoke(hostChannels.saveJob, request) as ReturnType<HostApi['saveJob']>,
+  saveOwnFile: (request) =>
+    ipcRenderer.invoke(hostChannels.saveOwnFile, request) as ReturnType<HostApi['saveOwnFile']>,
   keepDraft: (request) =>
     ipcRenderer.invoke(hostChannels.keepDraft, request) as ReturnType<HostApi['keepDraft']>,
   leftOver: () => ipcRenderer.invoke(hostChannels.leftOver) as ReturnType<HostApi['leftOver']>,

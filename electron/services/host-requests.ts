@@ -1,12 +1,23 @@
 import { z } from 'zod';
 import { done, failed, type Result } from '../../core/problem';
-import type { ExportRequest, KeepDraftRequest, SaveJobRequest } from '../contract/host-api';
+import type {
+  ExportRequest,
+  KeepDraftRequest,
+  SaveJobRequest,
+  SaveOwnFileRequest,
+} from '../contract/host-api';
 
 const saveJob = z.strictObject({
   token: z.string().max(64).nullable(),
   suggestedName: z.string().max(500),
   text: z.string(),
   replaceChanged: z.boolean(),
+});
+
+const saveOwnFile = z.strictObject({
+  kind: z.enum(['technology', 'style']),
+  suggestedName: z.string().max(500),
+  text: z.string(),
 });
 
 const keepDraft = z.strictObject({
@@ -29,6 +40,9 @@ const exportFiles = z.strictObject({
 
 /** The page's request to save, checked; whatever is not exactly that is refused. */
 export const saveJobRequest = (value: unknown): Result<SaveJobRequest> => checked(saveJob, value);
+
+/** The page's request to save another file of ours, checked. */
+export const saveOwnFileRequest = (value: unknown): Result<SaveOwnFileRequest> => checked(saveOwnFile, value);
 
 /** The page's unsaved work, checked. */
 export const keepDraftRequest = (value: unknown): Result<KeepDraftRequest> => checked(keepDraft, value);

@@ -10,6 +10,10 @@ export function downloadHost(page: Window): HostApi {
       const file = await chooseFile(page);
       return file && { ok: true, value: file };
     },
+    saveOwnFile: ({ suggestedName, text }) => {
+      download(page, suggestedName, text);
+      return Promise.resolve({ ok: true, value: { name: suggestedName } });
+    },
     saveJob: ({ suggestedName, text }) => {
       download(page, suggestedName, text);
       return Promise.resolve({ ok: true, value: { token: suggestedName, name: suggestedName } });

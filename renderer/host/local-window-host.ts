@@ -18,6 +18,7 @@ export function localWindowHost(page: Window): HostApi {
       return file && { ok: true, value: file };
     },
     saveJob: (request) => call(page, 'saveJob', request),
+    saveOwnFile: (request) => call(page, 'saveOwnFile', request),
     keepDraft: (request) => call(page, 'keepDraft', request),
     leftOver: () => call(page, 'leftOver', {}),
     dropDraft: (id) => call(page, 'dropDraft', { id }),

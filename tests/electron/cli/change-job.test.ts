@@ -57,3 +57,29 @@ test.each([
 ] as const)('--%s %s is refused, naming the option', (option, text) => {
   expect(changeJob(job, { [option]: text })).toMatchObject({ ok: false, problem: { where: `--${option}` } });
 });
+
+test('heights and the technology table choose the passes of each member', () => {
+  const rows = [
+    {
+      wire: 0.25,
+      height: 30,
+      passes: [{ sparkGap: 0.03, stockLeft: 0, rate: 1, roughness: 3, wireSpeed: 8 }],
+    },
+    {
+      wire: 0.25,
+      height: 80,
+      passes: [{ sparkGap: 0.04, stockLeft: 0, rate: 2, roughness: 3, wireSpeed: 8 }],
+    },
+  ];
+  const technology = { ...job.technology, name: 'Test', rows };
+  const typed = { ...job, passRule: 'typed' as const };
+  const result = changeJob(
+    typed,
+    { 'die-height': '1 in', 'punch-height': '60' },
+    { technology, style: undefined },
+  );
+  if (!result.ok) throw new Error(result.problem.what);
+  expect(result.value.blocks.die).toBeCloseTo(25.4, 12);
+  expect(result.value.passes.map(({ rate }) => rate)).toEqual([1]);
+  expect(result.value.punchPasses?.map(({ rate }) => rate)).toEqual([2]);
+});

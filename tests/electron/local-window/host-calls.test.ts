@@ -109,3 +109,22 @@ test('export writes all files into a folder of the job, and none when one may no
   });
   expect(readdirSync(join(folder, 'out'))).toEqual(['bell']);
 });
+
+test('tables and styles get their own endings and replace nothing', async () => {
+  const folder = temporaryFolder();
+  const calls = callsInto(folder);
+  const save = (kind: string, suggestedName: string) =>
+    calls.saveOwnFile({ kind, suggestedName, text: `${kind} ${suggestedName}` });
+  expect(await save('technology', 'shop')).toEqual({
+    ok: true,
+    value: { name: 'shop.diewright-technology.json' },
+  });
+  expect(await save('technology', 'shop.diewright-technology.json')).toMatchObject({
+    value: { name: 'shop-2.diewright-technology.json' },
+  });
+  expect(await save('style', '../shop.diewright-style.json')).toMatchObject({ ok: true });
+  expect(await save('style', '')).toMatchObject({ value: { name: 'style.diewright-style.json' } });
+  expect(await save('job', 'x')).toMatchObject({ problem: { code: 'request-form' } });
+  expect(readdirSync(folder)).toEqual(['out']);
+  expect(readdirSync(join(folder, 'out'))).toHaveLength(4);
+});

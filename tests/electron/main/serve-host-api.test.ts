@@ -136,3 +136,19 @@ test('export cannot be led out of the chosen folder', async () => {
   });
   expect(existsSync(join(folder, 'chosen'))).toBe(false);
 });
+
+test('a technology table or a program style is saved where the user says, with its ending', async () => {
+  const folder = temporaryFolder();
+  const request = { kind: 'style', suggestedName: 'shop', text: '{}' };
+  shell.dialog.showSaveDialog.mockResolvedValueOnce({ canceled: false, filePath: join(folder, 'shop.json') });
+  expect(await callFrom(window, hostChannels.saveOwnFile, [request])).toEqual({
+    ok: true,
+    value: { name: 'shop.diewright-style.json' },
+  });
+  expect(readFileSync(join(folder, 'shop.diewright-style.json'), 'utf8')).toBe('{}');
+  shell.dialog.showSaveDialog.mockResolvedValueOnce({ canceled: true, filePath: '' });
+  expect(await callFrom(window, hostChannels.saveOwnFile, [{ ...request, kind: 'technology' }])).toBeNull();
+  expect(await callFrom(window, hostChannels.saveOwnFile, [{ ...request, kind: 'job' }])).toMatchObject({
+    problem: { code: 'request-form' },
+  });
+});

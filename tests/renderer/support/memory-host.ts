@@ -6,6 +6,7 @@ import type {
   KeepDraftRequest,
   KeptDraft,
   SaveJobRequest,
+  SaveOwnFileRequest,
 } from '../../../electron/contract/host-api';
 
 export interface MemoryHost extends HostApi {
@@ -14,6 +15,7 @@ export interface MemoryHost extends HostApi {
   /** A refusal for the next save or export. */
   refusal: HostReply<never> | null;
   readonly saved: SaveJobRequest[];
+  readonly savedOwn: SaveOwnFileRequest[];
   readonly exported: ExportRequest[];
   readonly drafts: KeepDraftRequest[];
   left: readonly KeptDraft[];
@@ -27,6 +29,7 @@ export function memoryHost(): MemoryHost {
     nextFile: null,
     refusal: null,
     saved: [],
+    savedOwn: [],
     exported: [],
     drafts: [],
     left: [],
@@ -37,6 +40,11 @@ export function memoryHost(): MemoryHost {
       if (host.refusal) return Promise.resolve(host.refusal);
       host.saved.push(request);
       return Promise.resolve({ ok: true, value: { token: 'place-1', name: request.suggestedName } });
+    },
+    saveOwnFile: (request) => {
+      if (host.refusal) return Promise.resolve(host.refusal);
+      host.savedOwn.push(request);
+      return Promise.resolve({ ok: true, value: { name: request.suggestedName } });
     },
     keepDraft: (request) => {
       if (host.refusal) return Promise.resolve(host.refusal);
