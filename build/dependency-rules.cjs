@@ -16,6 +16,7 @@ const rooms = Object.keys(mayImport);
 
 // Leaves at the top of core that a room may lean on: words that every room needs.
 const leaves = [
+  'cut-settings',
   'problem',
   'finding',
   'finding-of',

@@ -7,6 +7,7 @@ import { passesOf, type Job } from './job';
 import type { PairPlan } from './plan-pair';
 import type { Plan, Summary } from './plan';
 import { reachOf } from './wire/pass-offsets';
+import type { BlockGroup } from './wire/block-groups';
 import { planBlocks } from './wire/plan-blocks';
 
 /** Gathers the stages' results: findings worst first, what is still open, and whether the job may be released. */
@@ -16,6 +17,7 @@ export function asPlan(
   { choice, notes }: ChosenClearance,
   jobFindings: readonly Finding[],
   planned: readonly PairPlan[],
+  groups: readonly BlockGroup[],
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
   const findings = worstFirst([
@@ -53,7 +55,7 @@ export function asPlan(
       punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
     },
     pairs,
-    blocks: planBlocks(members, job.setup),
+    blocks: planBlocks(groups, members, job.setup.sequence),
     findings,
     released:
       open.stop === 0 && open.decide === 0 && members.length > 0 && proofs.every(({ passed }) => passed),

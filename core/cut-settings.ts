@@ -30,9 +30,6 @@ export const leadSchema = z.strictObject({
   direction: z.enum(['counter-clockwise', 'clockwise']),
 });
 
-/** Which members are cut from one block: all that can be, all of them with the inner ones first, or each from its own. */
-const grouping = z.enum(['together', 'one block', 'apart']);
-
 const boxSchema = z.strictObject({
   minX: z.number(),
   minY: z.number(),
@@ -42,8 +39,9 @@ const boxSchema = z.strictObject({
 
 /** The blocks in the machine and the order of work. mm. */
 const setupShape = z.strictObject({
-  dies: grouping,
-  punches: grouping,
+  /** Which dies share a block: those that lie beside one another, all with the inner ones first, or none. */
+  dies: z.enum(['together', 'one block', 'apart']),
+  punches: z.enum(['together', 'apart']),
   /** Least steel to be left between the block's edge and anything that is cut. */
   frame: notNegative,
   /** Strips along the block's edges that the clamps take. */
@@ -107,3 +105,6 @@ export const newLead: LeadSettings = {
   slug: 'dropped',
   direction: 'counter-clockwise',
 };
+
+/** A cut of which nobody chose anything. */
+export const noChoice: CutChoice = { tabs: null, slug: null, fromEdge: false, stretches: [] };

@@ -31,7 +31,9 @@ export type FindingCode =
   | 'corner-radius' // a radius that does not fit between the edges of its corner
   | 'corner-choice' // a choice for a corner that is not there any more
   | 'corner-path' // a sharp path that has no room, so that the wire rolls
-  | 'start-hole' // the start hole does not fit
+  | 'start-hole' // the start hole does not fit, or may not be where it was put
+  | 'edge-start' // cut in from the block's edge, which lets it spring
+  | 'block' // cut out of the block, in its frame, in a clamp zone or in another member's slug
   | 'lead-in' // no straight lead-in of the wanted length
   | 'tab' // no room for the tab
   | 'proof-gouge' // the independent proof found the wire cutting into the member

@@ -1,5 +1,8 @@
 import { asPlan } from './assemble-plan';
 import { cornerChoiceFindings } from './check/corner-choice-findings';
+import { blockSites } from './block-sites';
+import { choicesOf, cutWishes } from './cut-wishes-of';
+import { memberId } from './member-id';
 import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
 import { cornerRulesFor } from './die/corner-rules';
@@ -10,11 +13,13 @@ import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
 import { planPair, type PairPlan } from './plan-pair';
-import type { Plan } from './plan';
+import type { MemberRole, Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { remember, rememberMany } from './remember';
 import { sizedContour } from './sized-contour';
+import { usedContours } from './used-contours';
 import { wirePasses } from './wire-passes';
+import { openSite } from './wire/site';
 
 /** Says what is being worked on and how much of the whole is done, 0 to 1. */
 export type Progress = (step: string, fraction: number) => void;
@@ -36,6 +41,8 @@ export function createPipeline(): Pipeline {
   const outline = remember(outlineOf);
   const sized = rememberMany(sizedContour, pairsRemembered);
   const ownCorners = rememberMany(cornerRulesFor, pairsRemembered);
+  const uses = remember(usedContours);
+  const blocks = remember(blockSites);
   const pair = rememberMany(planPair, pairsRemembered);
 
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
@@ -54,12 +61,12 @@ export function createPipeline(): Pipeline {
     const technology = wirePasses(job);
     if (!technology.ok) return technology;
     const pairs: PairPlan[] = [];
-    const used = drawing.value.contours.flatMap((contour) => {
-      const use = job.uses[contour.id] ?? (contour.depth % 2 === 0 ? 'blank' : 'pierce');
-      return use === 'leave out' ? [] : [{ ...sized(contour, job.sizeShifts[contour.id] ?? 0), use }];
-    });
+    const used = uses(drawing.value.contours, job.uses, job.sizeShifts, sized);
+    const { groups, sites } = blocks(drawing.value, used, job.setup, job.lead, job.blocks.die);
+    const wishes = cutWishes(job);
     for (const { contour, use } of used) {
       progress(`Cutting ${contour.id}`, (pairs.length + 0.5) / (used.length + 1));
+      const siteOf = (role: MemberRole) => sites.get(memberId(use, contour.id, role)) ?? openSite;
       pairs.push(
         pair(
           contour,
@@ -71,7 +78,9 @@ export function createPipeline(): Pipeline {
             rules: ownCorners(job.corners, contour.id),
             sizeShift: job.sizeShifts[contour.id] ?? 0,
           },
-          job.lead,
+          wishes,
+          { die: siteOf('die'), punch: siteOf('punch') },
+          choicesOf(job.cuts, contour.id),
         ),
       );
     }
@@ -81,7 +90,7 @@ export function createPipeline(): Pipeline {
       ...toleranceFindings(drawing.value.dimensions, job.sizeShifts),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.value.contours),
     ];
-    return done(asPlan(job, drawing.value, clearance.value, ofTheJob, pairs));
+    return done(asPlan(job, drawing.value, clearance.value, ofTheJob, pairs, groups));
   };
 
   return {

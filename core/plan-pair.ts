@@ -14,13 +14,15 @@ import { sharpCorners } from './die/sharp-corners';
 import type { DrawingContour } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Region } from './geometry/contour';
-import type { Job } from './job';
+import { memberId } from './member-id';
 import type { Member, MemberRole, Pair } from './plan';
 import { invariant } from './problem';
 import { asCutRegion, cornersRolled } from './wire/as-cut';
 import type { SharpPath } from './wire/corner-extension';
 import { passOffsets, reachOf, type WirePass } from './wire/pass-offsets';
-import { planCuts } from './wire/plan-cuts';
+import type { CutWishes } from './wire/cut-wishes';
+import { planCuts, type CutChoices } from './wire/plan-cuts';
+import type { Site } from './wire/site';
 import type { WirePasses } from './wire-passes';
 
 export interface PairPlan {
@@ -42,7 +44,9 @@ export function planPair(
   wireDiameter: number,
   passes: WirePasses,
   { rules, sizeShift }: ContourCorners,
-  lead: Job['lead'],
+  wishes: Readonly<Record<MemberRole, CutWishes>>,
+  sites: Readonly<Record<MemberRole, Site>>,
+  choices: CutChoices,
 ): PairPlan {
   const reach = { die: reachOf(wireDiameter, passes.die), punch: reachOf(wireDiameter, passes.punch) };
   const drawn = contour.contour;
@@ -51,10 +55,9 @@ export function planPair(
   const { corners } = ruled;
   const designed = pairContours(drawn, use, clearance, ruled);
   const sizes = memberSizes(use, clearance);
-  const name = `${use}-${contourId}`;
   const member = (role: MemberRole) =>
     planMember({
-      id: `${name}-${role}`,
+      id: memberId(use, contourId, role),
       role,
       contourId,
       givesSize: (role === 'die') === (use === 'blank'),
@@ -73,7 +76,9 @@ export function planPair(
       },
       wireDiameter,
       passes: passes[role],
-      lead,
+      wishes: wishes[role],
+      site: sites[role],
+      choices,
     });
   const die = member('die');
   const punch = member('punch');
@@ -111,11 +116,13 @@ interface MemberQuery {
   readonly sharp: SharpPath;
   readonly wireDiameter: number;
   readonly passes: readonly WirePass[];
-  readonly lead: Job['lead'];
+  readonly wishes: CutWishes;
+  readonly site: Site;
+  readonly choices: CutChoices;
 }
 
 function planMember(query: MemberQuery): { member: Member; findings: readonly Finding[] } {
-  const { id, role, contourId, designed, sharp, wireDiameter, passes, lead } = query;
+  const { id, role, contourId, designed, sharp, wireDiameter, passes, wishes, site, choices } = query;
   const offsets = passOffsets(wireDiameter, passes);
   invariant(offsets.ok, 'the passes were checked before');
   const reach = reachOf(wireDiameter, passes);
@@ -132,14 +139,14 @@ function planMember(query: MemberQuery): { member: Member; findings: readonly Fi
     corners: query.corners,
     givesSize: query.givesSize,
   });
-  const planned = planCuts(id, designed, role, offsets.value, lead, sharp);
+  const planned = planCuts(id, designed, role, offsets.value, wishes, site, choices, sharp);
   const cuts = planned.map(({ cut }) => cut);
   const proof = proveMember(designed, role, finishedLoops(cuts), reach);
   const rolled = cornersRolled(designed, role, reach, sharp);
   return {
     member: { id, role, contourId, designed, asCut, remainders: tight.remainders, cuts, proof },
     findings: [
-      ...cutFindings({ memberId: id, contourId, role, designed, cuts: planned, reach, wishes: lead }),
+      ...cutFindings({ memberId: id, contourId, role, designed, cuts: planned, reach, wishes }),
       ...rolledCorners({ memberId: id, contourId, offset: reach, rolled }),
       ...(cuts.length > 0 ? tight.findings : []),
       ...proofFindings(id, contourId, proof, tight.remainders),

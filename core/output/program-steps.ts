@@ -1,9 +1,7 @@
-import type { Chain, Point } from '../geometry/contour';
-import { reversedChain } from '../geometry/contour-measures';
+import type { Chain, Point, Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
-import type { CutRun, PassPath, PassRuns, StartHole } from '../plan';
+import type { CutRun, PassPath, StartHole } from '../plan';
 import type { WorkRun, WorkStep } from '../wire/block-work';
-import { overlappedRun } from './overlapped-run';
 
 export type ProgramKind = 'wire centre' | 'compensated';
 
@@ -26,7 +24,9 @@ export type ProgramStep =
 /** The kind that a block can really be written as: compensated needs a contour with straight leads in every run. */
 export function writableKind(work: readonly WorkStep[], wanted: ProgramKind): ProgramKind {
   const runs = work.flatMap((step) => step.runs);
-  return wanted === 'compensated' && runs.every(canCompensate) ? 'compensated' : 'wire centre';
+  return wanted === 'compensated' && runs.every(({ contour }) => contour !== null)
+    ? 'compensated'
+    : 'wire centre';
 }
 
 /**
@@ -61,39 +61,10 @@ function stepsOf({ start, runs }: WorkStep, compensated: boolean): readonly Prog
     if (run.cut.length < 2) continue;
     if (stop !== null) path.steps.push({ kind: 'stop', say: stop });
     path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tabs' });
-    const cut = compensated && pass.contour ? overlapped(pass.contour, run, pass.offset) : null;
-    if (cut) path.offsetRun(run, cut, offsetNumber(pass));
+    if (compensated) path.offsetRun(run, offsetNumber(pass));
     else path.run(run);
   }
   return path.steps;
-}
-
-/**
- * The run's cut, begun a little earlier along what lies before it: the tab before the main run, and the other way.
- * Null where there is no room.
- */
-function overlapped({ main, tabs }: PassRuns, run: CutRun, offset: number): Chain | null {
-  const waste = run.leadIn.at(-2);
-  const neighbours = main.includes(run) && tabs.length > 0 ? tabs : main;
-  const before = neighbours
-    .flatMap(({ cut }) => [cut, reversedChain(cut)])
-    .find((chain) => meets(chain.at(-1), run.cut[0]));
-  return waste && before ? overlappedRun(run.cut, before, { waste, side: run.wireSide, offset }) : null;
-}
-
-/** The offset goes on and off along a straight lead; a control needs it longer than the offset. */
-function canCompensate({ pass, path, contour: run }: WorkRun): boolean {
-  if (path.cut.length === 0) return true;
-  if (!run || !pass.contour) return false;
-  return (
-    isLongLine(run.leadIn.slice(0, 2)) &&
-    isLongLine(run.leadOut.slice(-2)) &&
-    overlapped(pass.contour, run, pass.offset) !== null
-  );
-
-  function isLongLine([from, to]: Chain): boolean {
-    return from !== undefined && to !== undefined && from.bulge === 0 && apart(from, to) > pass.offset;
-  }
 }
 
 /** The steps of one threading as they grow, and where the wire is. */
@@ -111,12 +82,15 @@ class Path {
     for (const chain of [leadIn, cut, leadOut]) this.follow(chain);
   }
 
-  offsetRun({ leadIn, leadOut, wireSide }: CutRun, cut: Chain, number: number) {
-    this.feedTo(leadIn[0]);
+  /** With the offset on from the last straight before the contour to the first one after it. */
+  offsetRun({ leadIn, cut, leadOut, wireSide }: CutRun, number: number) {
+    const on = leadIn.length - 2 - arcsAtEnd(leadIn);
+    const off = 1 + arcsAtStart(leadOut);
+    this.follow(leadIn.slice(0, on + 1));
     this.steps.push({ kind: 'compensate', side: wireSide, offsetNumber: number });
-    for (const chain of [leadIn.slice(0, -1), cut, leadOut.slice(0, -1)]) this.follow(chain);
+    for (const chain of [leadIn.slice(on), cut, leadOut.slice(0, off)]) this.follow(chain);
     this.steps.push({ kind: 'stop compensating' });
-    this.feedTo(leadOut.at(-1));
+    this.follow(leadOut.slice(off - 1));
   }
 
   private follow(chain: Chain) {
@@ -141,3 +115,8 @@ const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 const meets = (a: Point | undefined, b: Point | undefined): boolean =>
   a !== undefined && b !== undefined && apart(a, b) <= tolerance.samePoint;
+
+/** 1 where a lead runs into the contour by an arc. */
+const arcsAtEnd = (lead: Chain): number => (isArc(lead.at(-2)) ? 1 : 0);
+const arcsAtStart = (lead: Chain): number => (isArc(lead[0]) ? 1 : 0);
+const isArc = (vertex: Vertex | undefined): boolean => vertex !== undefined && vertex.bulge !== 0;

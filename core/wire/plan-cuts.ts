@@ -1,3 +1,4 @@
+import { noChoice, type CutChoice } from '../cut-settings';
 import type { Contour, Region, Vertex } from '../geometry/contour';
 import { contourArea, reversedContour } from '../geometry/contour-measures';
 import { nearestPosition } from '../geometry/loop-position';
@@ -6,24 +7,26 @@ import { tolerance } from '../geometry/tolerance';
 import { windingNumber } from '../geometry/winding';
 import type { Cut, MemberRole } from '../plan';
 import { asCutRegion, pathLoops } from './as-cut';
+import { buildCut, type PassLoops } from './build-cut';
+import type { CutLayout } from './cut-layout';
+import type { CutWishes } from './cut-wishes';
 import { rollingPath, type SharpPath } from './corner-extension';
-import { cutLoop } from './cut-loop';
-import type { Lead, PassLoops } from './cut-path';
+import { orderOfWork } from './order-of-work';
 import type { PassOffset } from './pass-offsets';
-import { placeLead, type LeadWishes } from './place-lead';
-import { threadingsOf } from './threadings-of';
-
-export interface CutWishes extends LeadWishes {
-  readonly direction: 'counter-clockwise' | 'clockwise';
-}
+import { placeCut } from './place-cut';
+import type { Site } from './site';
 
 /** What the checks need to know of a cut besides its paths. */
 export interface PlannedCut {
   readonly cut: Cut;
-  readonly lead: Lead;
+  readonly layout: CutLayout;
+  readonly choice: CutChoice;
   /** Earlier passes that do not reach through this loop in one piece: their offset does not fit a neck. */
   readonly brokenPasses: readonly number[];
 }
+
+/** What a person chose for the cuts, by cut id. */
+export type CutChoices = Readonly<Record<string, CutChoice>>;
 
 /**
  * The cuts of one member: one for every loop of the finishing pass, with the loops of the earlier passes that belong
@@ -35,6 +38,8 @@ export function planCuts(
   role: MemberRole,
   offsets: readonly PassOffset[],
   wishes: CutWishes,
+  site: Site,
+  choices: CutChoices,
   sharp: SharpPath = rollingPath,
 ): readonly PlannedCut[] {
   const prepared = prepareRegion(
@@ -66,32 +71,20 @@ export function planCuts(
         contour: contour && travelled(contour, wishes.direction),
       });
     });
-    const lead = placeLead((passes[0] as PassLoops).loop, waste, wishes);
-    return { cut: cutOf(`${memberId}-${index + 1}`, passes, lead, waste), lead, brokenPasses };
+    const id = `${memberId}-${index + 1}`;
+    const choice = choices[id] ?? noChoice;
+    // What is cut round about is the piece that is wanted.
+    const slug = waste === 'outside' ? 'kept' : (choice.slug ?? wishes.slug);
+    const rough = passes[0] as PassLoops;
+    const layout = placeCut(rough.loop, waste, wishes, site, choice, rough.offset);
+    const order = orderOfWork({
+      tabs: layout.tabs.length,
+      passes: passes.length,
+      slug,
+      sequence: wishes.sequence,
+    });
+    return { cut: buildCut({ id, waste, slug }, passes, layout, order), layout, choice, brokenPasses };
   });
-}
-
-function cutOf(id: string, loops: readonly PassLoops[], lead: Lead, waste: 'inside' | 'outside'): Cut {
-  const along = cutLoop(loops, lead, 'path', waste);
-  const programmed = cutLoop(loops, lead, 'contour', waste);
-  const tabs = lead.tabLength > 0 ? [{ from: lead.end, to: lead.begin, length: lead.tabLength }] : [];
-  const passes = loops.map(({ pass, offset, feed, loop, contour }, k) => ({
-    pass,
-    offset,
-    feed,
-    loop,
-    ...(along[k] as (typeof along)[number]),
-    contour: contour ? (programmed[k] as (typeof programmed)[number]) : null,
-  }));
-  return {
-    id,
-    waste,
-    starts: [lead.start],
-    tabs,
-    slug: 'kept',
-    passes,
-    threadings: threadingsOf(passes),
-  };
 }
 
 /** The loops of another pass on the same side: inside the final loop, or the one around it. Largest first. */

@@ -56,8 +56,8 @@ windowTest('the whole job: open, see, click, change, undo, export, read back', a
   const drawing = readDrawing(readFileSync(join(folder, paths)));
   expect(drawing.ok && drawing.value.statedUnit).toBe('mm');
   const programs = names.filter((name) => name.endsWith('.nc'));
-  // A die and a punch for the outline and for each of the two rivet holes.
-  expect(programs).toHaveLength(6);
+  // Three punches, the die of the outline, and a block with the dies of both rivet holes.
+  expect(programs).toHaveLength(5);
   for (const name of programs) expect(readFileSync(join(folder, name), 'utf8')).toMatch(/DRAFT/);
   expect(troubles).toEqual([]);
 });

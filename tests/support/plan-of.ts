@@ -3,9 +3,9 @@ import { contourLength, reversedChain } from '../../core/geometry/contour-measur
 import { neutralStyle } from '../../core/neutral-style';
 import { newJob, type Job } from '../../core/job';
 import type { Finding } from '../../core/finding';
-import type { CutRun, Member, PassPath, PassRuns, Plan } from '../../core/plan';
+import type { CutRun, Member, PassPath, PassRuns, Plan, Threading } from '../../core/plan';
 import { jobPass } from './job-pass';
-import { threadingsOf } from '../../core/wire/threadings-of';
+import { programmedRun } from '../../core/wire/programmed-run';
 import { ownBlock } from './own-blocks';
 
 /** Bulge of a quarter turn, tan(90° / 4): DXF reference, LWPOLYLINE group 42. */
@@ -99,7 +99,7 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
         tabs: [],
         slug: 'kept',
         passes,
-        threadings: threadingsOf(passes),
+        threadings: [mainThenTabs(passes)],
       },
     ],
     proof: { passed: true, gouge: 0, gougeAt: null, remainder: 0, remainderAt: null, chord: 0.0001 },
@@ -117,15 +117,47 @@ function passOf(given: {
   role: Member['role'];
 }): PassPath {
   const { index, offset, feed, loop, designed } = given;
-  return { pass: index, offset, feed, loop, ...runsOn(loop, given), contour: runsOn(designed, given) };
+  const contour = runsOn(designed, given);
+  const programmed = (runs: readonly CutRun[], forwards: boolean): readonly CutRun[] =>
+    runs.map((run) => {
+      const early = programmedRun(run, designed, forwards, offset, 0);
+      if (!early) throw new Error('no room to begin early');
+      return early;
+    });
+  return {
+    pass: index,
+    offset,
+    feed,
+    loop,
+    ...runsOn(loop, given),
+    contour: {
+      main: programmed(contour.main, index % 2 === 0),
+      tabs: programmed(contour.tabs, tabForwards(given)),
+    },
+  };
 }
+
+/** Every pass but the tab, then, after a stop, the tab. */
+function mainThenTabs(passes: readonly PassPath[]): Threading {
+  const runs = (part: 'main' | 'tabs') =>
+    passes.map(({ pass }, k) => ({
+      pass,
+      part,
+      index: 0,
+      stop: part === 'tabs' && k === 0 ? 'secure the piece before the tab is cut' : null,
+    }));
+  return { start: 0, attended: true, runs: [...runs('main'), ...runs('tabs')], after: null };
+}
+
+const tabForwards = ({ index, count }: { index: number; count: number }): boolean =>
+  (count + index) % 2 === 1;
 
 /** The passes go to and fro, the tab's too: each starts on the side of the tab where the one before ended. */
 function runsOn(
   loop: Contour,
   given: { index: number; count: number; start: Point; role: Member['role'] },
 ): PassRuns {
-  const { index, count, start, role } = given;
+  const { index, start, role } = given;
   // Travelled counter-clockwise the wire is left inside a die opening and right outside a punch.
   const run = (chain: Chain, forwards: boolean): CutRun => {
     const cut = forwards ? chain : reversedChain(chain);
@@ -138,7 +170,7 @@ function runsOn(
   };
   return {
     main: [run(allButTab(loop), index % 2 === 0)],
-    tabs: [run(tabOf(loop), (count + index) % 2 === 1)],
+    tabs: [run(tabOf(loop), tabForwards(given))],
   };
 }
 

@@ -5,12 +5,22 @@ import { chainLength, contourLength } from '../../../core/geometry/contour-measu
 import { windingNumber } from '../../../core/geometry/winding';
 import type { Cut, CutRun, MemberRole } from '../../../core/plan';
 import { passOffsets } from '../../../core/wire/pass-offsets';
-import { planCuts, type CutWishes } from '../../../core/wire/plan-cuts';
+import type { CutWishes } from '../../../core/wire/cut-wishes';
+import { planCuts } from '../../../core/wire/plan-cuts';
+import { openSite } from '../../../core/wire/site';
 import { bruteDistance } from '../../support/contour-facts';
 import { families, randomContour, seeded } from '../../../build/fuzz/random-contours';
 import { circle, polygon, roundedRectangle, square } from '../../support/shapes';
 
-const wishes: CutWishes = newLead;
+const wishes: CutWishes = {
+  ...newLead,
+  tabRule: 'typed',
+  slug: 'kept',
+  overlap: 0,
+  height: 25,
+  wireDiameter: 0.25,
+  sequence: 'part by part',
+};
 const passes = [
   { sparkGap: 0.025, stockLeft: 0.015, feed: 4 },
   { sparkGap: 0.022, stockLeft: 0.004, feed: 6 },
@@ -20,7 +30,7 @@ const passes = [
 function cutsOf(designed: Region, role: MemberRole, changes: Partial<CutWishes> = {}) {
   const offsets = passOffsets(0.25, passes);
   if (!offsets.ok) throw new Error(offsets.problem.what);
-  return planCuts('m', designed, role, offsets.value, { ...wishes, ...changes });
+  return planCuts('m', designed, role, offsets.value, { ...wishes, ...changes }, openSite, {});
 }
 
 const near = (a: Point | undefined, b: Point | undefined): boolean =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chainLength } from '../../../core/geometry/contour-measures';
-import { chainTail } from '../../../core/output/chain-tail';
-import { overlappedRun } from '../../../core/output/overlapped-run';
+import { chainTail } from '../../../core/geometry/chain-tail';
+import { earlyRun } from '../../../core/wire/early-run';
 
 const quarter = Math.tan(Math.PI / 8);
 
@@ -38,7 +38,7 @@ describe('chainTail', () => {
   });
 });
 
-describe('overlappedRun', () => {
+describe('earlyRun', () => {
   const run = [
     { x: 0, y: 0, bulge: 0 },
     { x: 9, y: 0, bulge: 0 },
@@ -54,28 +54,28 @@ describe('overlappedRun', () => {
   // tests/reference/output.
   it('begins earlier by what the wire starts late', () => {
     // Square: offset · tan 45°.
-    expect(overlappedRun(run, before, from(0, 4000))?.[0]?.x).toBeCloseTo(-0.202, 4);
+    expect(earlyRun(run, before, from(0, 4000))?.[0]?.x).toBeCloseTo(-0.202, 4);
     // A short lead-in tilts as the start moves back, and asks for more.
-    const near = overlappedRun(run, before, from(0, 1))?.[0]?.x ?? NaN;
+    const near = earlyRun(run, before, from(0, 1))?.[0]?.x ?? NaN;
     const late = 0.2 * Math.tan((Math.PI / 2 + Math.atan(-near)) / 2);
     expect(-near).toBeGreaterThan(late);
     expect(-near).toBeLessThan(1.02 * late);
   });
 
   it('hardly begins earlier where the lead-in comes from behind', () => {
-    expect(overlappedRun(run, before, from(-4000, 1))?.[0]?.x).toBeCloseTo(0, 3);
+    expect(earlyRun(run, before, from(-4000, 1))?.[0]?.x).toBeCloseTo(0, 3);
   });
 
   const circle = (angle: number, bulge = 0) => ({ x: 5 * Math.cos(angle), y: 5 * Math.sin(angle), bulge });
   const bend = (angle: number) => Math.tan(angle / 4);
 
   it('is one segment over the place where the runs meet, a line as well as an arc', () => {
-    expect(overlappedRun(run, before, from(0, 4))).toHaveLength(2);
+    expect(earlyRun(run, before, from(0, 4))).toHaveLength(2);
     const [arc, ahead] = [
       [circle(-1, bend(1)), circle(0)],
       [circle(0, bend(1)), circle(1)],
     ];
-    const inside = overlappedRun(ahead, arc, from(1, 0));
+    const inside = earlyRun(ahead, arc, from(1, 0));
     expect(inside).toHaveLength(2);
     expect(inside?.[0]?.bulge).toBeGreaterThan(bend(1));
     expect(Math.hypot(inside?.[0]?.x ?? NaN, inside?.[0]?.y ?? NaN)).toBeCloseTo(5, 12);
@@ -85,7 +85,7 @@ describe('overlappedRun', () => {
     const arc = [circle(-1, bend(1)), circle(0)];
     const ahead = [circle(0, bend(1)), circle(1)];
     const angle = (waste: number, side: 'left' | 'right') => {
-      const [first] = overlappedRun(ahead, arc, { waste: { x: waste, y: 0 }, side, offset: 1 }) ?? [];
+      const [first] = earlyRun(ahead, arc, { waste: { x: waste, y: 0 }, side, offset: 1 }) ?? [];
       return -Math.atan2(first?.y ?? NaN, first?.x ?? NaN);
     };
     // A level lead-in to the angle -φ puts the wire's centre one offset above: at 0 or before while 5 sin φ ≥ offset.
@@ -101,7 +101,7 @@ describe('overlappedRun', () => {
       { x: -0.1, y: 0, bulge: 0 },
       { x: 0, y: 0, bulge: 0 },
     ];
-    const [first, second] = overlappedRun(run, corner, from(1, 4)) ?? [];
+    const [first, second] = earlyRun(run, corner, from(1, 4)) ?? [];
     // Down to the corner, where the wire turns off one offset above it.
     expect(first?.x).toBeCloseTo(-0.1, 12);
     expect(first?.y).toBeGreaterThan(0.2);
@@ -110,12 +110,12 @@ describe('overlappedRun', () => {
 
   it('is nothing where there is no room', () => {
     // A lead-in from the front, a contour that is too short, two that do not lead to the run, an arc too tight.
-    expect(overlappedRun(run, before, from(4, 0.1))).toBeNull();
-    expect(overlappedRun(run, before, from(0, 4, 6))).toBeNull();
-    expect(overlappedRun(run, run, from(0, 4))).toBeNull();
-    expect(overlappedRun(run, [], from(0, 4))).toBeNull();
+    expect(earlyRun(run, before, from(4, 0.1))).toBeNull();
+    expect(earlyRun(run, before, from(0, 4, 6))).toBeNull();
+    expect(earlyRun(run, run, from(0, 4))).toBeNull();
+    expect(earlyRun(run, [], from(0, 4))).toBeNull();
     expect(
-      overlappedRun([circle(0, bend(1)), circle(1)], [circle(-1, bend(1)), circle(0)], from(1, 0, 5)),
+      earlyRun([circle(0, bend(1)), circle(1)], [circle(-1, bend(1)), circle(0)], from(1, 0, 5)),
     ).toBeNull();
   });
 });

@@ -1,5 +1,5 @@
-import type { Chain, Vertex } from '../geometry/contour';
-import { arcOf, segmentLength } from '../geometry/contour-measures';
+import type { Chain, Vertex } from './contour';
+import { arcOf, segmentLength } from './contour-measures';
 
 /** The last `length` mm of a chain, in its direction; all of it where it is shorter. Arcs are cut as arcs. */
 export function chainTail(chain: Chain, length: number): Chain {

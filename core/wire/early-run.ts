@@ -2,7 +2,7 @@ import type { Chain, Point, Vertex } from '../geometry/contour';
 import { arcOf, chainLength, segmentLength } from '../geometry/contour-measures';
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
-import { chainTail } from './chain-tail';
+import { chainTail } from '../geometry/chain-tail';
 
 /** From where in the waste the lead-in comes, on which side of the run the wire is, and how far from it. mm. */
 export interface OffsetLead {
@@ -18,21 +18,21 @@ export interface OffsetLead {
  * Controls differ in where they put the wire when the offset comes on. One that only touches the programmed point
  * with the wire's edge (LinuxCNC's interpreter does) starts offset·tan(turn / 2) late, and a nib would stay; turn is
  * the angle between the lead-in, and the run. `before` is what lies before the run on the
- * contour, in the run's direction. The first segment is always longer than the late start: else the wire would have
+ * contour, in the run's direction. It begins `wanted` earlier in any case, mm. The first segment is always longer than the late start: else the wire would have
  * to go back along it, and along an arc that is a full turn the wrong way round.
  */
-export function overlappedRun(run: Chain, before: Chain, lead: OffsetLead): Chain | null {
+export function earlyRun(run: Chain, before: Chain, lead: OffsetLead, wanted = 0): Chain | null {
   const { offset } = lead;
   const [first] = run;
   const last = before.at(-1);
   if (!first || !last || apart(first, last) > tolerance.samePoint) return null;
-  let early = run;
-  let overlap = 0;
+  let overlap = wanted;
+  let early = overlap > 0 ? joined(chainTail(before, overlap), run) : run;
   // Beginning earlier turns the lead-in, which asks for a little more again: a few rounds settle it.
   for (let round = 0; round < 8; round++) {
     const { late, least, length } = startOf(early, lead);
     overlap = Math.max(overlap, slack * late) + Math.max(0, slack * least - length);
-    if (!(overlap <= mostOverlap * offset && overlap <= chainLength(before))) return null;
+    if (!(overlap <= wanted + mostOverlap * offset && overlap <= chainLength(before))) return null;
     early = joined(chainTail(before, overlap), run);
   }
   const { late, least, length } = startOf(early, lead);

@@ -1,0 +1,150 @@
+import type { CutChoice } from '../cut-settings';
+import type { Point } from '../geometry/contour';
+import { nearestPosition, pointAt } from '../geometry/loop-position';
+import type { StartHole } from '../plan';
+import type { BeginPlace } from './begin-place';
+import type { LayoutTrouble, RunEnd } from './cut-layout';
+import type { CutWishes } from './cut-wishes';
+import { leadPlaces, positionAt, roomAt, stationOf, type LeadPlace, type Stations } from './lead-places';
+import type { LoopRoom } from './loop-room';
+import { placeStart } from './place-start';
+import { runEnd, type RunSide } from './run-end';
+
+/** What a stretch is placed from. */
+export interface StretchQuery {
+  readonly room: LoopRoom;
+  readonly stations: Stations;
+  readonly wishes: CutWishes;
+  readonly choice: CutChoice;
+  /** Which stretch of how many. */
+  readonly number: number;
+  readonly count: number;
+  /** Length of the tab before it, mm; 0 where there is none. */
+  readonly tabLength: number;
+}
+
+/** A stretch's begin, with the tab before it and the end of the run on the tab's other side. */
+export interface PlacedStretch {
+  /** Middle of the tab. */
+  readonly station: number;
+  readonly tabLength: number;
+  readonly start: StartHole | null;
+  readonly begin: RunEnd;
+  readonly endBefore: RunEnd;
+}
+
+/** Room that a tab keeps from corners where it can, mm. */
+const cornerRoom = 0.5;
+/** Shorter than this no tab holds anything, mm: then it rather lies over a corner. */
+const shortestTab = 0.2;
+/** Least way between one tab and the next, mm. */
+const leastStretch = 2;
+
+/** Places a stretch after those before it; what a person chose and could not be taken goes to `troubles`. */
+export function placeStretch(
+  query: StretchQuery,
+  before: readonly PlacedStretch[],
+  troubles: LayoutTrouble[],
+): PlacedStretch {
+  const { room, stations, wishes, choice, number } = query;
+  const places = placesFor(query, before, troubles).map((place) => tabAt(query, place));
+  const begins: BeginPlace[] = places.map(({ begin, end }) => ({
+    position: positionAt(stations, begin),
+    // A run must be able to begin on the one side of the tab and to end on the other.
+    begin: once(() => (endAt(query, end, 'end') ? endAt(query, begin, 'begin') : null)),
+  }));
+  const { placed, trouble } = placeStart(
+    room,
+    begins,
+    wishes,
+    choice.stretches[number],
+    choice.fromEdge && number === 0,
+  );
+  if (trouble) troubles.push({ ...trouble, stretch: number });
+  const place = places[placed?.place ?? 0];
+  if (!place) throw new Error('a loop without segments');
+  return {
+    station: place.station,
+    tabLength: place.tabLength,
+    start: placed?.hole ?? null,
+    begin: placed?.begin ?? standing(query, place.begin),
+    endBefore: endAt(query, place.end, 'end') ?? standing(query, place.end),
+  };
+}
+
+interface TabPlace {
+  readonly station: number;
+  readonly tabLength: number;
+  readonly begin: number;
+  readonly end: number;
+}
+
+/** The tab shortened to the room between corners. */
+function tabAt({ tabLength }: StretchQuery, { station, room }: LeadPlace): TabPlace {
+  const fits = 2 * room * tabShare;
+  const length = tabLength <= fits || fits < shortestTab ? tabLength : fits;
+  return { station, tabLength: length, begin: station + length / 2, end: station - length / 2 };
+}
+/** Of the way between two corners, so that a shortened tab does not touch them. */
+const tabShare = 0.9;
+
+function placesFor(
+  query: StretchQuery,
+  before: readonly PlacedStretch[],
+  troubles: LayoutTrouble[],
+): readonly LeadPlace[] {
+  const { stations, choice, number, tabLength } = query;
+  const wanted = choice.stretches[number]?.place;
+  const window = windowFor(query, before);
+  if (wanted) {
+    const station = stationOf(stations, nearestPosition(stations.loop, wanted));
+    const last = before.at(-1);
+    const ahead =
+      (((station - (before[0]?.station ?? station)) % stations.whole) + stations.whole) % stations.whole;
+    const isInOrder =
+      !last || !window || (ahead >= window.least && ahead <= stations.whole - tabLength - leastStretch);
+    if (isInOrder) return [{ station, flat: 0, room: roomAt(stations, station) }];
+    troubles.push({ kind: 'place', stretch: number, at: wanted, because: 'past another tab' });
+  }
+  return leadPlaces(stations, tabLength / 2 + cornerRoom, window);
+}
+
+/** Stretches after the first share what is left of the loop evenly. */
+function windowFor({ stations, number, count, tabLength }: StretchQuery, before: readonly PlacedStretch[]) {
+  const [first] = before;
+  const last = before.at(-1);
+  if (!first || !last) return null;
+  const share = stations.whole / count;
+  const lastAhead = (((last.station - first.station) % stations.whole) + stations.whole) % stations.whole;
+  const least = lastAhead + (last.tabLength + tabLength) / 2 + leastStretch;
+  return {
+    least,
+    from: first.station + Math.max(least, (number - 0.5) * share),
+    to: first.station + (number + 0.5) * share,
+    target: first.station + number * share,
+  };
+}
+
+function endAt(
+  { room, stations, wishes, tabLength }: StretchQuery,
+  station: number,
+  side: RunSide,
+): RunEnd | null {
+  return runEnd(room, positionAt(stations, station), side, {
+    isArc: wishes.shape === 'tangent arc',
+    // Both arcs curve over the tab: they leave half its width standing as its neck.
+    radius: tabLength > 0 ? Math.min(wishes.arcRadius, tabLength / 4) : wishes.arcRadius,
+    farthest: wishes.length,
+  });
+}
+
+/** Where nothing fits: on the loop itself. */
+function standing({ room, stations }: StretchQuery, station: number): RunEnd {
+  const at: Point = pointAt(room.loop, positionAt(stations, station));
+  return { at, wait: at, arcRadius: 0 };
+}
+
+function once<T>(compute: () => T): () => T {
+  let known: { value: T } | null = null;
+  return () => (known ??= { value: compute() }).value;
+}
