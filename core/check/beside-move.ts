@@ -1,4 +1,4 @@
-import type { Point } from '../geometry/contour';
+import type { Box, Point } from '../geometry/contour';
 
 /** A straight move or an arc, without anything else that a program says of it. mm, radians. */
 export interface PlainMove {
@@ -51,3 +51,33 @@ function headingAt({ from, to, centre, turn }: PlainMove, at: Point): Point {
 /** The angle from one heading to another, −π to π. */
 export const turnBetween = (a: Point, b: Point): number =>
   Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+
+/** The point of a move so many mm after its start. */
+export function pointOn(move: PlainMove, along: number): Point {
+  const { from, to, centre, turn } = move;
+  const length = lengthOf(move);
+  const share = length === 0 ? 0 : along / length;
+  if (!centre) return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
+  const [x, y] = [from.x - centre.x, from.y - centre.y];
+  const [cos, sin] = [Math.cos(turn * share), Math.sin(turn * share)];
+  return { x: centre.x + x * cos - y * sin, y: centre.y + x * sin + y * cos };
+}
+
+/** A box that holds the move; an arc of more than a quarter turn may be given the box of its circle. */
+export function boxOfMove(move: PlainMove): Box {
+  const { from, to, centre, turn } = move;
+  const [minX, maxX] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
+  const [minY, maxY] = [Math.min(from.y, to.y), Math.max(from.y, to.y)];
+  if (!centre) return { minX, minY, maxX, maxY };
+  const radius = radiusOf(move);
+  if (Math.abs(turn) > Math.PI / 2) {
+    return {
+      minX: centre.x - radius,
+      minY: centre.y - radius,
+      maxX: centre.x + radius,
+      maxY: centre.y + radius,
+    };
+  }
+  const sagitta = radius * (1 - Math.cos(turn / 2));
+  return { minX: minX - sagitta, minY: minY - sagitta, maxX: maxX + sagitta, maxY: maxY + sagitta };
+}

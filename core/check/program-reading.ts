@@ -47,6 +47,8 @@ export interface ProgramReading {
   readonly unit: 'mm' | 'inch';
   /** The last decimal of its coordinates, mm. */
   readonly step: number;
+  /** The last decimal of its feeds, mm/min. */
+  readonly feedStep: number;
   readonly moves: readonly ProgramMove[];
   readonly pauses: readonly ProgramPause[];
   /** Entries of the offset table that comments state, mm by number. */

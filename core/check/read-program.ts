@@ -49,6 +49,7 @@ class Reader {
   private feed: number | null = null;
   private zero: number | null = null;
   private decimals = 0;
+  private feedDecimals = 0;
   private ended = false;
   private at: AxisPlace | null = null;
   /** How far G92 has moved the zero since the first one. */
@@ -70,7 +71,8 @@ class Reader {
     if (unit === null) {
       return failed('program-no-unit', 'The program does not say its unit', '', 'Begin it with G71 or G70.');
     }
-    return done({ unit, step: this.mm(10 ** -this.decimals), moves, pauses, stated, lines });
+    const step = this.mm(10 ** -this.decimals);
+    return done({ unit, step, feedStep: this.mm(10 ** -this.feedDecimals), moves, pauses, stated, lines });
   }
 
   private noteRegisters({ comments }: ProgramBlock): void {
@@ -96,10 +98,11 @@ class Reader {
     this.side = words.side ?? this.side;
     if (words.distances) this.incremental = words.distances === 'incremental';
     this.register = wordOf(block, 'D') ?? this.register;
-    const feed = wordOf(block, 'F');
-    if (feed !== null && !words.waits) {
+    const feed = block.words.find(({ letter }) => letter === 'F');
+    if (feed && !words.waits) {
       if (this.unit === null) return noUnit(block);
-      this.feed = this.mm(feed);
+      this.feed = this.mm(feed.value);
+      this.feedDecimals = Math.max(this.feedDecimals, feed.decimals ?? 0);
     }
     return null;
   }

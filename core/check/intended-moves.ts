@@ -1,0 +1,20 @@
+import type { Point } from '../geometry/contour';
+import type { OffsetSide } from './program-reading';
+
+/** What a program is to say, exact and before any words: what its text is held against. mm. */
+export interface IntendedMove {
+  readonly isRapid: boolean;
+  readonly to: Point;
+  /** tan(angle / 4), 0 for a straight move. */
+  readonly bulge: number;
+  /** mm/min; null for a rapid move. */
+  readonly feed: number | null;
+  readonly side: OffsetSide;
+  readonly register: number | null;
+}
+
+export interface IntendedMoves {
+  readonly moves: readonly IntendedMove[];
+  /** The machine waits once so many moves are done. */
+  readonly pausesAfter: readonly number[];
+}

@@ -1,0 +1,128 @@
+import { tolerance } from '../geometry/tolerance';
+import type { Cut, Member, MemberRole, Proof } from '../plan';
+import { sayProblem } from '../problem';
+import { sayLength } from '../say';
+import { clearOfMember } from './clear-of-member';
+import { finishedLoop } from './finished-loop';
+import type { IntendedMoves } from './intended-moves';
+import type { ProgramFault } from './program-fault';
+import type { ProgramReading } from './program-reading';
+import { programRules } from './program-rules';
+import { proveMember, type Finished } from './prove-member';
+import { readProgram } from './read-program';
+import { sameMoves } from './same-moves';
+import { wirePath, type WireMove } from './wire-path';
+
+export interface ProgramToProve {
+  /** As it is written, byte for byte. */
+  readonly text: string;
+  /** The members that it cuts, all of one role and from one block. */
+  readonly members: readonly Omit<Member, 'proof'>[];
+  readonly role: MemberRole;
+  /** Half the wire and the finishing pass's spark gap, mm. */
+  readonly reach: number;
+  /** Entries of the control's table, mm by number. */
+  readonly offsets: ReadonlyMap<number, number>;
+  readonly intended: IntendedMoves;
+  /** A shop's own texts that move no axis. */
+  readonly ownWords: readonly string[];
+}
+
+export interface ProgramProof {
+  /** By member id. */
+  readonly proofs: ReadonlyMap<string, Proof>;
+  readonly faults: readonly ProgramFault[];
+}
+
+/**
+ * The proof of a program from its text. It is read back; what it says is held against what was intended and against
+ * the rules of controls; the wire's way, offset by our own arithmetic of a control where the program leaves that to
+ * it, is held clear of all members; and the loops that the text's own moves close are swept by clipper-lib. A text with
+ * a fault proves no member.
+ */
+export function proveProgram(given: ProgramToProve): ProgramProof {
+  const { members } = given;
+  const reading = readProgram(given.text, given.ownWords);
+  if (!reading.ok) {
+    const line = Number(/^line (\d+)$/.exec(reading.problem.where)?.[1] ?? Number.NaN);
+    const fault = { line: Number.isNaN(line) ? null : line, say: sayProblem(reading.problem), at: null };
+    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults: [fault] };
+  }
+  const path = wirePath(reading.value, given.offsets);
+  const faults = [
+    ...sameMoves(reading.value, given.intended),
+    ...programRules(reading.value),
+    ...tableFaults(reading.value, given.offsets),
+    ...path.faults,
+  ];
+  const loops = members.map((member) => finishedLoops(member, path.moves, reading.value));
+  faults.push(...nearnessFaults(path.moves, given), ...loops.flatMap((of) => of.faults));
+  const proofs = members.map((member, index): [string, Proof] => {
+    const swept = proveMember(member.designed, given.role, loops[index]?.finished ?? [], given.reach);
+    return [member.id, faults.length > 0 ? { ...swept, passed: false } : swept];
+  });
+  return { proofs: new Map(proofs), faults };
+}
+
+/** Every loop of the member's cuts as the program's own moves close it. */
+function finishedLoops(
+  { cuts }: Pick<Member, 'cuts'>,
+  moves: readonly WireMove[],
+  { step }: ProgramReading,
+): { readonly finished: readonly Finished[]; readonly faults: readonly ProgramFault[] } {
+  const finished: Finished[] = [];
+  const faults: ProgramFault[] = [];
+  for (const { passes, waste } of cuts) {
+    const last = passes.at(-1);
+    if (!last) continue;
+    const { loop, fault } = finishedLoop(moves, last.loop, aside(passes, step));
+    if (loop) finished.push({ waste, loop });
+    else faults.push(fault);
+  }
+  return { finished, faults };
+}
+
+/**
+ * How far off the planned loop a move may run and still belong to it: rounding, and what the contour of a program with
+ * offsets is rounder than the wire's path (in a cusp that shows enlarged); but nearer to it than to the pass before.
+ */
+function aside(passes: Cut['passes'], step: number): number {
+  const [before, last] = passes.slice(-2).map(({ offset }) => offset);
+  const between = before === undefined || last === undefined ? 0 : before - last;
+  const most = 4 * (step + tolerance.compensationRoom);
+  return between > 2 * step ? Math.min(most, between / 2) : most;
+}
+
+/** The wire's way too near to a member or on its side; the finishing pass's own depth the sweep says more exactly. */
+function nearnessFaults(moves: readonly WireMove[], given: ProgramToProve): ProgramFault[] {
+  const designed = given.members.flatMap((member) => member.designed);
+  const near = clearOfMember(moves, designed, given.role, given.reach);
+  const faults: ProgramFault[] = [];
+  if (near.wrongSide !== null) {
+    faults.push({ line: near.wrongSide, say: 'The wire cuts where the member has to stay', at: null });
+  }
+  if (near.depth > tolerance.proofGouge) {
+    const say = `The wire cuts ${sayLength(near.depth)} into the member`;
+    faults.push({ line: near.line, say, at: near.at });
+  }
+  return faults;
+}
+
+/** What the program says of the control's table against the table it was made for. */
+function tableFaults({ stated }: ProgramReading, offsets: ReadonlyMap<number, number>): ProgramFault[] {
+  return [...stated].flatMap(([number, mm]) => {
+    const offset = offsets.get(number);
+    if (offset !== undefined && Math.abs(offset - mm) <= tolerance.statedOffset) return [];
+    const wanted = offset === undefined ? 'has no such entry' : `needs ${offset.toFixed(5)} mm`;
+    return [{ line: null, say: `The program states D${number} = ${mm} mm and ${wanted}`, at: null }];
+  });
+}
+
+const unproved: Proof = {
+  passed: false,
+  gouge: 0,
+  gougeAt: null,
+  remainder: 0,
+  remainderAt: null,
+  chord: tolerance.proofChord,
+};

@@ -1,0 +1,85 @@
+import type { Point } from '../geometry/contour';
+import { lengthOf, pointOn } from './beside-move';
+import type { IntendedMove, IntendedMoves } from './intended-moves';
+import type { ProgramFault } from './program-fault';
+import type { ProgramMove, ProgramReading } from './program-reading';
+
+/**
+ * Where a program's text says anything else than was intended: another place (by more than rounding to the last
+ * decimal), another way there, another feed, side or entry of the offset table, a stop that is missing, a move too many
+ * or too few. Moves that rounding makes empty may be left out. The first difference only, since the rest follow from it.
+ */
+export function sameMoves(reading: ProgramReading, intended: IntendedMoves): readonly ProgramFault[] {
+  const { moves, step } = reading;
+  const pauses = new Set(reading.pauses.map(({ afterMoves }) => afterMoves));
+  const wantedPauses = new Set(intended.pausesAfter);
+  let at: Point | null = null;
+  let next = 0;
+  for (const [index, wanted] of intended.moves.entries()) {
+    const move = moves[next];
+    const from: Point = at ?? wanted.to;
+    at = wanted.to;
+    const difference = move ? differenceOf(move, from, wanted, reading) : 'The program ends early';
+    if (difference === null) next++;
+    else if (!isEmptied(from, wanted, step)) return [fault(move, difference, wanted.to)];
+    if (wantedPauses.has(index + 1) && !pauses.has(next)) {
+      return [fault(moves[next - 1], 'A stop is missing after this line', wanted.to)];
+    }
+  }
+  const extra = moves[next];
+  return extra ? [fault(extra, 'The program goes on after what was planned', extra.to)] : [];
+}
+
+/** What a move says otherwise than intended, in words; null where it says the same. */
+function differenceOf(
+  move: ProgramMove,
+  from: Point,
+  wanted: IntendedMove,
+  { step, feedStep }: ProgramReading,
+): string | null {
+  const near = step * (0.5 + hair);
+  if (Math.abs(move.to.x - wanted.to.x) > near || Math.abs(move.to.y - wanted.to.y) > near) {
+    return `Line ${move.line} goes to ${sayPlace(move.to)}, planned is ${sayPlace(wanted.to)}`;
+  }
+  if ((move.kind === 'rapid') !== wanted.isRapid) return 'A rapid move and a feed are mixed up';
+  const middle = wanted.isRapid ? null : middleOf(from, wanted);
+  if (middle) {
+    const real = pointOn(move, lengthOf(move) / 2);
+    // Both ends and the centre are rounded.
+    if (Math.hypot(real.x - middle.x, real.y - middle.y) > roundedPoints * step) {
+      return `Line ${move.line} gets there another way than planned`;
+    }
+  }
+  if (move.side !== wanted.side || move.register !== wanted.register) {
+    return `Line ${move.line} has another offset than planned`;
+  }
+  if (wanted.feed !== null && Math.abs((move.feed ?? 0) - wanted.feed) > feedStep * (0.5 + hair)) {
+    return `Line ${move.line} has another feed than planned`;
+  }
+  return null;
+}
+
+/** Of a last decimal: rounding of the numbers themselves in double precision. */
+const hair = 0.001;
+
+/** In last decimals: ends and centre are each off by up to √2/2. */
+const roundedPoints = 3;
+
+function middleOf(from: Point, { to, bulge }: IntendedMove): Point {
+  // The sagitta is half the chord times the bulge, right of the chord where the arc turns left.
+  return {
+    x: (from.x + to.x) / 2 + ((to.y - from.y) / 2) * bulge,
+    y: (from.y + to.y) / 2 - ((to.x - from.x) / 2) * bulge,
+  };
+}
+
+const isEmptied = (from: Point, { to, isRapid }: IntendedMove, step: number): boolean =>
+  !isRapid && Math.abs(to.x - from.x) <= step && Math.abs(to.y - from.y) <= step;
+
+const sayPlace = ({ x, y }: Point): string => `${x.toFixed(5)}, ${y.toFixed(5)} mm`;
+
+const fault = (move: ProgramMove | undefined, say: string, at: Point): ProgramFault => ({
+  line: move?.line ?? null,
+  say,
+  at,
+});
