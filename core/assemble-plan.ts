@@ -5,12 +5,13 @@ import type { Finding, FindingWeight } from './finding';
 import { chainLength } from './geometry/contour-measures';
 import { passesOf, type Job } from './job';
 import type { PairPlan } from './plan-pair';
-import type { Plan, Summary } from './plan';
+import type { Member, Plan, Summary } from './plan';
+import type { BlockProofs } from './prove-blocks';
 import { reachOf } from './wire/pass-offsets';
 import type { BlockGroup } from './wire/block-groups';
 import { planBlocks } from './wire/plan-blocks';
 
-/** Gathers the stages' results: findings worst first, what is still open, and whether the job may be released. */
+/** Gathers the stages' results: findings worst first and what is still open. Nothing is proved yet, so not released. */
 export function asPlan(
   job: Job,
   drawing: Drawing,
@@ -34,7 +35,6 @@ export function asPlan(
   ]);
   const open = openFindings(findings, job);
   const members = pairs.flatMap(({ die, punch }) => [die, punch]);
-  const proofs = members.map(({ proof }) => proof);
   const summary: Summary = {
     contours: drawing.contours.length,
     members: members.length,
@@ -43,8 +43,8 @@ export function asPlan(
       .flatMap(({ cuts }) => cuts.flatMap(({ passes }) => passes))
       .flatMap(({ main, tabs }) => [...main, ...tabs])
       .reduce((sum, run) => sum + chainLength(run.cut), 0),
-    largestGouge: Math.max(0, ...proofs.map(({ gouge }) => gouge)),
-    largestRemainder: Math.max(0, ...proofs.map(({ remainder }) => remainder)),
+    largestGouge: 0,
+    largestRemainder: 0,
     open,
   };
   return {
@@ -57,9 +57,30 @@ export function asPlan(
     pairs,
     blocks: planBlocks(groups, members, job.setup.sequence),
     findings,
-    released:
-      open.stop === 0 && open.decide === 0 && members.length > 0 && proofs.every(({ passed }) => passed),
+    released: false,
     summary,
+  };
+}
+
+/** The plan with the verdicts of the proofs: it is released when all passed and no finding is open. */
+export function withProofs(plan: Plan, job: Job, { proofOf, findings: found }: BlockProofs): Plan {
+  const proved = (member: Member): Member => ({ ...member, proof: proofOf(member) });
+  const pairs = plan.pairs.map((pair) => ({ ...pair, die: proved(pair.die), punch: proved(pair.punch) }));
+  const proofs = pairs.flatMap(({ die, punch }) => [die.proof, punch.proof]);
+  const findings = worstFirst([...plan.findings, ...found]);
+  const open = openFindings(findings, job);
+  return {
+    ...plan,
+    pairs,
+    findings,
+    released:
+      open.stop === 0 && open.decide === 0 && proofs.length > 0 && proofs.every(({ passed }) => passed),
+    summary: {
+      ...plan.summary,
+      largestGouge: Math.max(0, ...proofs.map(({ gouge }) => gouge)),
+      largestRemainder: Math.max(0, ...proofs.map(({ remainder }) => remainder)),
+      open,
+    },
   };
 }
 

@@ -37,6 +37,7 @@ export type FindingCode =
   | 'lead-in' // no straight lead-in of the wanted length
   | 'tab' // no room for the tab
   | 'proof-gouge' // the independent proof found the wire cutting into the member
+  | 'proof-program' // the program's text has a fault or says something else than planned
   | 'proof-remainder'; // the independent proof found stock left that no finding explains
 
 /** A place in the drawing's plane, mm, and how far around it matters (a half width to zoom to). */

@@ -1,4 +1,4 @@
-import { asPlan } from './assemble-plan';
+import { asPlan, withProofs } from './assemble-plan';
 import { cornerChoiceFindings } from './check/corner-choice-findings';
 import { blockSites } from './block-sites';
 import { choicesOf, cutWishes } from './cut-wishes-of';
@@ -15,6 +15,7 @@ import type { OutputFile } from './output/output-file';
 import { planPair, type PairPlan } from './plan-pair';
 import type { MemberRole, Plan } from './plan';
 import { done, failed, type Result } from './problem';
+import { createProver } from './prove-blocks';
 import { remember, rememberMany } from './remember';
 import { sizedContour } from './sized-contour';
 import { usedContours } from './used-contours';
@@ -44,6 +45,7 @@ export function createPipeline(): Pipeline {
   const uses = remember(usedContours);
   const blocks = remember(blockSites);
   const pair = rememberMany(planPair, pairsRemembered);
+  const prove = createProver();
 
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
     const valid = checked(job);
@@ -84,13 +86,16 @@ export function createPipeline(): Pipeline {
         ),
       );
     }
-    progress('Done', 1);
     const ofTheJob = [
       ...used.flatMap(({ findings }) => findings),
       ...toleranceFindings(drawing.value.dimensions, job.sizeShifts),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.value.contours),
     ];
-    return done(asPlan(job, drawing.value, clearance.value, ofTheJob, pairs, groups));
+    const unproved = asPlan(job, drawing.value, clearance.value, ofTheJob, pairs, groups);
+    progress('Proving the programs', used.length / (used.length + 1));
+    const proved = withProofs(unproved, job, prove(unproved, job));
+    progress('Done', 1);
+    return done(proved);
   };
 
   return {

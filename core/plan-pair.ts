@@ -3,9 +3,8 @@ import { cutFindings } from './check/cut-findings';
 import { memberFit } from './check/member-fit';
 import { lostFeatures } from './check/lost-features';
 import { fitFindings } from './check/pair-findings';
-import { proofFindings } from './check/proof-findings';
-import { finishedLoops, proveMember } from './check/prove-member';
 import { tightPlaces } from './check/tight-places';
+import { unproved } from './check/unproved';
 import { pairCorners, type PairCorner } from './die/corner-radii';
 import type { CornerRules } from './die/corner-rules';
 import { memberSizes } from './die/member-sizes';
@@ -36,7 +35,7 @@ export interface ContourCorners {
   readonly sizeShift: number;
 }
 
-/** Punch and die of one contour: designed, as cut, paths, findings and proof. The passes must have been checked. */
+/** Punch and die of one contour: designed, as cut, paths and findings, not yet proved. The passes must have been checked. */
 export function planPair(
   contour: DrawingContour,
   use: 'blank' | 'pierce',
@@ -141,15 +140,13 @@ function planMember(query: MemberQuery): { member: Member; findings: readonly Fi
   });
   const planned = planCuts(id, designed, role, offsets.value, wishes, site, choices, sharp);
   const cuts = planned.map(({ cut }) => cut);
-  const proof = proveMember(designed, role, finishedLoops(cuts), reach);
   const rolled = cornersRolled(designed, role, reach, sharp);
   return {
-    member: { id, role, contourId, designed, asCut, remainders: tight.remainders, cuts, proof },
+    member: { id, role, contourId, designed, asCut, remainders: tight.remainders, cuts, proof: unproved },
     findings: [
       ...cutFindings({ memberId: id, contourId, role, designed, cuts: planned, reach, wishes }),
       ...rolledCorners({ memberId: id, contourId, offset: reach, rolled }),
       ...(cuts.length > 0 ? tight.findings : []),
-      ...proofFindings(id, contourId, proof, tight.remainders),
     ],
   };
 }

@@ -13,8 +13,14 @@ export interface IntendedMove {
   readonly register: number | null;
 }
 
+export interface IntendedPause {
+  /** So many moves are done by then. */
+  readonly after: number;
+  /** The M words that stand there, e.g. `M00`. */
+  readonly words: readonly string[];
+}
+
 export interface IntendedMoves {
   readonly moves: readonly IntendedMove[];
-  /** The machine waits once so many moves are done. */
-  readonly pausesAfter: readonly number[];
+  readonly pauses: readonly IntendedPause[];
 }

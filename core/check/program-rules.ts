@@ -5,14 +5,14 @@ import type { ProgramMove, ProgramReading } from './program-reading';
 /**
  * What no program may have, whatever it cuts: an arc whose radii at its ends differ by more than rounding to the last
  * decimal explains, a stop while the offset is on (a control that stops so may cut into an inside corner), a rapid move
- * while the wire is in the kerf, a cut without a feed.
+ * while the wire is in the kerf, a cut without a feed where the program says feeds.
  */
-export function programRules(reading: ProgramReading): readonly ProgramFault[] {
+export function programRules(reading: ProgramReading, saysFeeds: boolean): readonly ProgramFault[] {
   return [
     ...unevenArcs(reading),
     ...offsetAtStops(reading),
     ...rapidsInKerf(reading),
-    ...withoutFeed(reading),
+    ...(saysFeeds ? withoutFeed(reading) : []),
   ];
 }
 

@@ -63,10 +63,6 @@ export interface FinishedLoop {
   readonly loop: Contour;
 }
 
-/** What the last pass of every cut runs along. */
-export const finishedLoops = (cuts: readonly Cut[]): readonly FinishedLoop[] =>
-  cuts.map(({ waste, passes }) => ({ waste, loop: passes.at(-1)?.loop ?? [] }));
-
 /** The designed contours, the loops that run round a punch, and those with their waste inside. */
 interface Outlines {
   readonly wanted: readonly GridPath[];

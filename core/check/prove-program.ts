@@ -3,19 +3,22 @@ import type { Cut, Member, MemberRole, Proof } from '../plan';
 import { sayProblem } from '../problem';
 import { sayLength } from '../say';
 import { clearOfMember } from './clear-of-member';
-import { finishedLoop } from './finished-loop';
+import { closedLoop } from './closed-loop';
 import type { IntendedMoves } from './intended-moves';
+import type { ProgramDialect } from './program-dialect';
 import type { ProgramFault } from './program-fault';
 import type { ProgramReading } from './program-reading';
 import { programRules } from './program-rules';
-import { proveMember, type Finished } from './prove-member';
+import { proveMember, type FinishedLoop } from './prove-member';
 import { readProgram } from './read-program';
 import { sameMoves } from './same-moves';
+import { unproved } from './unproved';
 import { wirePath, type WireMove } from './wire-path';
 
 export interface ProgramToProve {
   /** As it is written, byte for byte. */
   readonly text: string;
+  readonly dialect: ProgramDialect;
   /** The members that it cuts, all of one role and from one block. */
   readonly members: readonly Omit<Member, 'proof'>[];
   readonly role: MemberRole;
@@ -24,8 +27,6 @@ export interface ProgramToProve {
   /** Entries of the control's table, mm by number. */
   readonly offsets: ReadonlyMap<number, number>;
   readonly intended: IntendedMoves;
-  /** A shop's own texts that move no axis. */
-  readonly ownWords: readonly string[];
 }
 
 export interface ProgramProof {
@@ -38,11 +39,12 @@ export interface ProgramProof {
  * The proof of a program from its text. It is read back; what it says is held against what was intended and against
  * the rules of controls; the wire's way, offset by our own arithmetic of a control where the program leaves that to
  * it, is held clear of all members; and the loops that the text's own moves close are swept by clipper-lib. A text with
- * a fault proves no member.
+ * a fault proves no member and is not swept.
  */
 export function proveProgram(given: ProgramToProve): ProgramProof {
   const { members } = given;
-  const reading = readProgram(given.text, given.ownWords);
+  const { saysFeeds } = given.dialect;
+  const reading = readProgram(given.text, given.dialect);
   if (!reading.ok) {
     const line = Number(/^line (\d+)$/.exec(reading.problem.where)?.[1] ?? Number.NaN);
     const fault = { line: Number.isNaN(line) ? null : line, say: sayProblem(reading.problem), at: null };
@@ -50,17 +52,18 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
   }
   const path = wirePath(reading.value, given.offsets);
   const faults = [
-    ...sameMoves(reading.value, given.intended),
-    ...programRules(reading.value),
+    ...sameMoves(reading.value, given.intended, saysFeeds),
+    ...programRules(reading.value, saysFeeds),
     ...tableFaults(reading.value, given.offsets),
     ...path.faults,
   ];
   const loops = members.map((member) => finishedLoops(member, path.moves, reading.value));
   faults.push(...nearnessFaults(path.moves, given), ...loops.flatMap((of) => of.faults));
-  const proofs = members.map((member, index): [string, Proof] => {
-    const swept = proveMember(member.designed, given.role, loops[index]?.finished ?? [], given.reach);
-    return [member.id, faults.length > 0 ? { ...swept, passed: false } : swept];
-  });
+  if (faults.length > 0) return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults };
+  const proofs = members.map(({ id, designed }, index): [string, Proof] => [
+    id,
+    proveMember(designed, given.role, loops[index]?.finished ?? [], given.reach),
+  ]);
   return { proofs: new Map(proofs), faults };
 }
 
@@ -69,13 +72,13 @@ function finishedLoops(
   { cuts }: Pick<Member, 'cuts'>,
   moves: readonly WireMove[],
   { step }: ProgramReading,
-): { readonly finished: readonly Finished[]; readonly faults: readonly ProgramFault[] } {
-  const finished: Finished[] = [];
+): { readonly finished: readonly FinishedLoop[]; readonly faults: readonly ProgramFault[] } {
+  const finished: FinishedLoop[] = [];
   const faults: ProgramFault[] = [];
   for (const { passes, waste } of cuts) {
     const last = passes.at(-1);
     if (!last) continue;
-    const { loop, fault } = finishedLoop(moves, last.loop, aside(passes, step));
+    const { loop, fault } = closedLoop(moves, last.loop, aside(passes, step));
     if (loop) finished.push({ waste, loop });
     else faults.push(fault);
   }
@@ -117,12 +120,3 @@ function tableFaults({ stated }: ProgramReading, offsets: ReadonlyMap<number, nu
     return [{ line: null, say: `The program states D${number} = ${mm} mm and ${wanted}`, at: null }];
   });
 }
-
-const unproved: Proof = {
-  passed: false,
-  gouge: 0,
-  gougeAt: null,
-  remainder: 0,
-  remainderAt: null,
-  chord: tolerance.proofChord,
-};

@@ -4,19 +4,20 @@ import { done, failed, type Result } from '../problem';
 import { mmPerInch } from '../units';
 import { arcAboutCentre, arcOfRadius } from './arc-about';
 import { preparationOf, type Preparation } from './preparatory-words';
-import { programBlocks, type ProgramBlock } from './program-blocks';
+import { programBlocks, type ProgramBlock, type ProgramWord } from './program-blocks';
+import { plainDialect, type ProgramDialect } from './program-dialect';
 import type { AxisPlace, OffsetSide, ProgramMove, ProgramPause, ProgramReading } from './program-reading';
 
 /**
  * What a program's text tells a machine to do, read without any of the code that writes programs: ISO 6983-1 in the
  * plane of X and Y with the secondary axes U and V, and what RS274/NGC adds (G20/G21, R, comments after a semicolon).
  * Words hold until they are said anew, as the standard has it. What leaves a doubt about the path is a problem with
- * its line. `ownWords` are a shop's own texts that move no axis.
+ * its line.
  */
-export function readProgram(text: string, ownWords: readonly string[] = []): Result<ProgramReading> {
-  const blocks = programBlocks(text, ownWords);
+export function readProgram(text: string, dialect: ProgramDialect = plainDialect): Result<ProgramReading> {
+  const blocks = programBlocks(text, dialect.ownWords);
   if (!blocks.ok) return blocks;
-  const reader = new Reader();
+  const reader = new Reader(dialect);
   for (const block of blocks.value) {
     const problem = reader.read(block);
     if (problem) return problem;
@@ -37,12 +38,16 @@ const axes: readonly (readonly [Axis, string])[] = [
 /** Words that a block may carry and that move nothing. */
 const silent = new Set(['N', 'O', 'S', 'T', 'H', 'E', 'P', 'Q', 'L', 'D', 'F', 'G', 'M']);
 
+/** As a comment says it: D1 = 0.1650 MM. */
+const statedOffset = /\b([DH])\s*0*(\d+)\s*=\s*(\d*\.?\d+)\s*MM\b/gi;
+
 class Reader {
   private readonly moves: ProgramMove[] = [];
   private readonly pauses: ProgramPause[] = [];
   private readonly stated = new Map<number, number>();
   private unit: 'mm' | 'inch' | null = null;
-  private incremental = false;
+  /** Whether numbers are distances from where the wire is; null until the program says. */
+  private incremental: boolean | null = null;
   private motion: Preparation['motion'] = null;
   private side: OffsetSide = 'off';
   private register: number | null = null;
@@ -54,6 +59,11 @@ class Reader {
   private at: AxisPlace | null = null;
   /** How far G92 has moved the zero since the first one. */
   private shift: AxisPlace = { x: 0, y: 0, u: 0, v: 0 };
+  private readonly dialect: ProgramDialect;
+
+  constructor(dialect: ProgramDialect) {
+    this.dialect = dialect;
+  }
 
   /** Takes in one block; the trouble with it, if any. */
   read(block: ProgramBlock): Trouble | null {
@@ -71,13 +81,13 @@ class Reader {
     if (unit === null) {
       return failed('program-no-unit', 'The program does not say its unit', '', 'Begin it with G71 or G70.');
     }
-    const step = this.mm(10 ** -this.decimals);
-    return done({ unit, step, feedStep: this.mm(10 ** -this.feedDecimals), moves, pauses, stated, lines });
+    const step = this.mm(1 / 10 ** this.decimals);
+    return done({ unit, step, feedStep: this.mm(1 / 10 ** this.feedDecimals), moves, pauses, stated, lines });
   }
 
   private noteRegisters({ comments }: ProgramBlock): void {
-    for (const [, number, mm] of comments.join(' ').matchAll(/\bD\s*0*(\d+)\s*=\s*(\d*\.?\d+)\s*MM\b/gi)) {
-      this.stated.set(Number(number), Number(mm));
+    for (const [, letter, number, mm] of comments.join(' ').matchAll(statedOffset)) {
+      if (letter?.toUpperCase() === this.dialect.offsetLetter) this.stated.set(Number(number), Number(mm));
     }
   }
 
@@ -97,12 +107,12 @@ class Reader {
     this.motion = words.motion ?? this.motion;
     this.side = words.side ?? this.side;
     if (words.distances) this.incremental = words.distances === 'incremental';
-    this.register = wordOf(block, 'D') ?? this.register;
+    this.register = wordOf(block, this.dialect.offsetLetter) ?? this.register;
     const feed = block.words.find(({ letter }) => letter === 'F');
     if (feed && !words.waits) {
       if (this.unit === null) return noUnit(block);
-      this.feed = this.mm(feed.value);
-      this.feedDecimals = Math.max(this.feedDecimals, feed.decimals ?? 0);
+      this.feed = this.feedOf(feed);
+      this.feedDecimals = Math.max(this.feedDecimals, feed.decimals ?? this.implied('feed'));
     }
     return null;
   }
@@ -118,7 +128,11 @@ class Reader {
     if (named.length === 0 && !curved) return null;
     if (this.unit === null) return noUnit(block);
     for (const { letter, decimals } of block.words) {
-      if ('XYUVIJR'.includes(letter)) this.decimals = Math.max(this.decimals, decimals ?? 0);
+      if ('XYUVIJR'.includes(letter))
+        this.decimals = Math.max(this.decimals, decimals ?? this.implied('length'));
+    }
+    if (this.incremental === null && !words.namesPlace) {
+      return trouble(block, 'program-distances', 'The program moves before it says G90 or G91');
     }
     const to = this.placeOf(block, words.namesPlace || !this.incremental);
     if (!to) return trouble(block, 'program-place', 'Nobody can say where this block goes from');
@@ -134,12 +148,12 @@ class Reader {
     const { at, shift } = this;
     const place: Record<Axis, number> = { x: 0, y: 0, u: 0, v: 0 };
     for (const [axis, letter] of axes) {
-      const value = wordOf(block, letter);
+      const value = this.lengthOf(block, letter);
       // The wire stands upright until U and V say otherwise.
       const before = at ? at[axis] - shift[axis] : axis === 'u' || axis === 'v' ? 0 : null;
-      if (value !== null && absolute) place[axis] = this.mm(value);
+      if (value !== null && absolute) place[axis] = value;
       else if (before === null) return null;
-      else place[axis] = before + (value === null ? 0 : this.mm(value));
+      else place[axis] = before + (value ?? 0);
     }
     return place;
   }
@@ -186,16 +200,17 @@ class Reader {
 
   private arcOf(block: ProgramBlock, from: Point, to: Point) {
     if (!this.at) return null;
-    const [i, j, radius] = [wordOf(block, 'I'), wordOf(block, 'J'), wordOf(block, 'R')];
+    const [i, j] = [this.lengthOf(block, 'I'), this.lengthOf(block, 'J')];
+    const radius = this.lengthOf(block, 'R');
     const counterClockwise = this.motion === 3;
     if (radius !== null) {
       if (i !== null || j !== null) return null;
       // Ends and radius are rounded: a half turn may come out as wide as its last decimals allow.
-      const slack = Math.min(2 * this.mm(10 ** -this.decimals), tolerance.arcRadii);
-      return arcOfRadius(from, to, this.mm(radius), counterClockwise, slack);
+      const slack = Math.min(2 * this.mm(1 / 10 ** this.decimals), tolerance.arcRadii);
+      return arcOfRadius(from, to, radius, counterClockwise, slack);
     }
     if (i === null && j === null) return null;
-    const toCentre = { x: this.mm(i ?? 0), y: this.mm(j ?? 0) };
+    const toCentre = { x: i ?? 0, y: j ?? 0 };
     return toCentre.x === 0 && toCentre.y === 0 ? null : arcAboutCentre(from, to, toCentre, counterClockwise);
   }
 
@@ -217,6 +232,25 @@ class Reader {
       });
     }
     return null;
+  }
+
+  /** mm; null where the block has no such word. */
+  private lengthOf(block: ProgramBlock, letter: string): number | null {
+    const word = block.words.find((one) => one.letter === letter);
+    if (!word) return null;
+    return this.mm(word.decimals === null ? word.value / 10 ** this.implied('length') : word.value);
+  }
+
+  private feedOf({ value, decimals }: ProgramWord): number {
+    return this.mm(decimals === null ? value / 10 ** this.implied('feed') : value);
+  }
+
+  /** Digits after the point of a number without one. */
+  private implied(kind: 'length' | 'feed'): number {
+    const { impliedDecimals } = this.dialect;
+    if (!impliedDecimals) return 0;
+    if (kind === 'feed') return this.unit === 'inch' ? impliedDecimals.feedInch : impliedDecimals.feedMm;
+    return this.unit === 'inch' ? impliedDecimals.inch : impliedDecimals.mm;
   }
 
   private mm(value: number): number {

@@ -9,25 +9,48 @@ import type { ProgramMove, ProgramReading } from './program-reading';
  * decimal), another way there, another feed, side or entry of the offset table, a stop that is missing, a move too many
  * or too few. Moves that rounding makes empty may be left out. The first difference only, since the rest follow from it.
  */
-export function sameMoves(reading: ProgramReading, intended: IntendedMoves): readonly ProgramFault[] {
+export function sameMoves(
+  reading: ProgramReading,
+  intended: IntendedMoves,
+  saysFeeds: boolean,
+): readonly ProgramFault[] {
   const { moves, step } = reading;
-  const pauses = new Set(reading.pauses.map(({ afterMoves }) => afterMoves));
-  const wantedPauses = new Set(intended.pausesAfter);
+  const words = wordsAfter(reading.pauses.map(({ afterMoves, word }) => [afterMoves, word]));
+  const wantedWords = wordsAfter(
+    intended.pauses.flatMap((pause) => pause.words.map((word): [number, string] => [pause.after, word])),
+  );
   let at: Point | null = null;
   let next = 0;
   for (const [index, wanted] of intended.moves.entries()) {
     const move = moves[next];
     const from: Point = at ?? wanted.to;
     at = wanted.to;
-    const difference = move ? differenceOf(move, from, wanted, reading) : 'The program ends early';
+    const difference = move ? differenceOf(move, from, wanted, reading, saysFeeds) : 'The program ends early';
     if (difference === null) next++;
     else if (!isEmptied(from, wanted, step)) return [fault(move, difference, wanted.to)];
-    if (wantedPauses.has(index + 1) && !pauses.has(next)) {
-      return [fault(moves[next - 1], 'A stop is missing after this line', wanted.to)];
-    }
+    const missing = missingWord(wantedWords.get(index + 1) ?? [], words.get(next) ?? []);
+    if (missing) return [fault(moves[next - 1], `${missing} is missing after this line`, wanted.to)];
   }
   const extra = moves[next];
   return extra ? [fault(extra, 'The program goes on after what was planned', extra.to)] : [];
+}
+
+/** M words by how many moves are done before them, in order. */
+function wordsAfter(pauses: readonly (readonly [number, string])[]): ReadonlyMap<number, readonly string[]> {
+  const words = new Map<number, string[]>();
+  for (const [after, word] of pauses) words.set(after, [...(words.get(after) ?? []), word]);
+  return words;
+}
+
+/** The first wanted word that does not stand there in its order; null where all do. Further words do no harm. */
+function missingWord(wanted: readonly string[], words: readonly string[]): string | null {
+  let from = 0;
+  for (const word of wanted) {
+    const at = words.indexOf(word, from);
+    if (at < 0) return word;
+    from = at + 1;
+  }
+  return null;
 }
 
 /** What a move says otherwise than intended, in words; null where it says the same. */
@@ -36,6 +59,7 @@ function differenceOf(
   from: Point,
   wanted: IntendedMove,
   { step, feedStep }: ProgramReading,
+  saysFeeds: boolean,
 ): string | null {
   const near = step * (0.5 + hair);
   if (Math.abs(move.to.x - wanted.to.x) > near || Math.abs(move.to.y - wanted.to.y) > near) {
@@ -53,7 +77,10 @@ function differenceOf(
   if (move.side !== wanted.side || move.register !== wanted.register) {
     return `Line ${move.line} has another offset than planned`;
   }
-  if (wanted.feed !== null && Math.abs((move.feed ?? 0) - wanted.feed) > feedStep * (0.5 + hair)) {
+  const feedOff = wanted.feed === null ? 0 : Math.abs((move.feed ?? 0) - wanted.feed);
+  // A feed that would round to nothing is one last decimal.
+  const slowest = (wanted.feed ?? 0) < feedStep / 2 ? feedStep : 0;
+  if (saysFeeds && feedOff > Math.max(slowest, feedStep * (0.5 + hair))) {
     return `Line ${move.line} has another feed than planned`;
   }
   return null;

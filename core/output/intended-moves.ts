@@ -1,28 +1,31 @@
-import type { IntendedMove, IntendedMoves } from '../check/intended-moves';
+import type { IntendedMove, IntendedMoves, IntendedPause } from '../check/intended-moves';
+import { programBlocks } from '../check/program-blocks';
 import type { Point } from '../geometry/contour';
+import type { ProgramStyle } from '../program-style';
 import type { ProgramStep } from './program-steps';
 
-/** The moves that steps ask for, without words and exact: the program's text has to say the same. */
-export function intendedMoves(steps: readonly ProgramStep[]): IntendedMoves {
+/** The moves and pauses that steps ask for in a style, exact and without text: the program has to say the same. */
+export function intendedMoves(steps: readonly ProgramStep[], style: ProgramStyle): IntendedMoves {
   const moves: IntendedMove[] = [];
-  const pausesAfter: number[] = [];
+  const pauses: IntendedPause[] = [];
   let feed = 0;
   let side: IntendedMove['side'] = 'off';
   let register: number | null = null;
   const add = (to: Point, bulge: number, isRapid: boolean) =>
     moves.push({ isRapid, to, bulge, feed: isRapid ? null : feed, side, register });
+  const pause = (words: readonly string[]) => pauses.push({ after: moves.length, words });
   for (const step of steps) {
     switch (step.kind) {
       case 'thread':
         add(step.at, 0, true);
-        pausesAfter.push(moves.length);
+        pause(machineWords(style.thread, style.ownWords));
         break;
       case 'pass':
         feed = step.feed;
         break;
       case 'compensate':
         side = step.side;
-        register = step.offsetNumber;
+        register = style.offsets.first + step.offsetNumber - 1;
         break;
       case 'stop compensating':
         side = 'off';
@@ -31,10 +34,22 @@ export function intendedMoves(steps: readonly ProgramStep[]): IntendedMoves {
       case 'move':
         add(step.to, step.bulge, false);
         break;
+      case 'cut wire':
+        pause(machineWords(style.cutWire, style.ownWords));
+        break;
       case 'stop':
-        pausesAfter.push(moves.length);
+        pause(['M00']);
         break;
     }
   }
-  return { moves, pausesAfter };
+  return { moves, pauses };
+}
+
+/** The M words of a style's own blocks; none where they cannot be read. */
+function machineWords(lines: readonly string[], ownWords: readonly string[]): readonly string[] {
+  const blocks = programBlocks(lines.join('\n'), ownWords);
+  if (!blocks.ok) return [];
+  return blocks.value
+    .flatMap(({ words }) => words)
+    .flatMap(({ letter, value }) => (letter === 'M' ? [`M${String(value).padStart(2, '0')}`] : []));
 }

@@ -5,7 +5,7 @@ import type { ProgramFault } from './program-fault';
 import type { WireMove } from './wire-path';
 
 /** A loop made of what the program really does, or why there is none. */
-export type FinishedLoop =
+export type ClosedLoop =
   { readonly loop: Contour; readonly fault: null } | { readonly loop: null; readonly fault: ProgramFault };
 
 /**
@@ -15,7 +15,7 @@ export type FinishedLoop =
  *
  * The wanted loop only tells which moves belong together; where the wire goes, the moves alone say.
  */
-export function finishedLoop(moves: readonly WireMove[], wanted: Contour, off: number): FinishedLoop {
+export function closedLoop(moves: readonly WireMove[], wanted: Contour, off: number): ClosedLoop {
   const ruler = new LoopRuler(wanted);
   const stretches = stretchesAlong(moves, ruler, off);
   return aroundLoop(stretches, ruler, 2 * off);
@@ -49,13 +49,16 @@ function stretchesAlong(moves: readonly WireMove[], ruler: LoopRuler, off: numbe
   }
   return stretches;
 
-  /** Forwards or backwards along the loop, by where the move ends. */
+  /** Forwards or backwards along the loop, by its middle and its end: half a circle ends at the same place both ways. */
   function likelierWay(move: WireMove, start: number): 1 | -1 {
-    const miss = (way: 1 | -1) => {
-      const end = ruler.pointAt(start + way * lengthOf(move));
-      return Math.hypot(end.x - move.to.x, end.y - move.to.y);
+    const miss = (way: 1 | -1, along: number) => {
+      const wanted = ruler.pointAt(start + way * along);
+      const real = pointOn(move, along);
+      return Math.hypot(wanted.x - real.x, wanted.y - real.y);
     };
-    return miss(1) <= miss(-1) ? 1 : -1;
+    const length = lengthOf(move);
+    const misses = (way: 1 | -1) => miss(way, length / 2) + miss(way, length);
+    return misses(1) <= misses(-1) ? 1 : -1;
   }
 
   /** By its middle and its end; both lengths may differ a little, where one has a corner and the other a small arc. */
@@ -74,7 +77,7 @@ function stretchesAlong(moves: readonly WireMove[], ruler: LoopRuler, off: numbe
   }
 }
 
-function aroundLoop(stretches: readonly Stretch[], ruler: LoopRuler, slack: number): FinishedLoop {
+function aroundLoop(stretches: readonly Stretch[], ruler: LoopRuler, slack: number): ClosedLoop {
   const placed = stretches
     .filter(({ start, end }) => end > start)
     .map((stretch) => onFirstRound(stretch, ruler.length))

@@ -1,0 +1,58 @@
+import { blockProgram } from './block-program';
+import { programFindings } from './check/program-findings';
+import { proofFindings } from './check/proof-findings';
+import { proveProgram, type ProgramProof } from './check/prove-program';
+import { unproved } from './check/unproved';
+import type { Finding } from './finding';
+import type { Job } from './job';
+import type { Block, Member, Plan } from './plan';
+import { invariant } from './problem';
+
+/** The verdict on every member, and what the proofs found. */
+export interface BlockProofs {
+  readonly proofOf: (member: Member) => Member['proof'];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Proves all blocks of a plan from the text of their programs, as they will be written once the plan is released. The
+ * proof of a text is remembered with the members that it cuts, so that only what changed is proved anew.
+ */
+export function createProver(): (plan: Plan, job: Job) => BlockProofs {
+  const known = new WeakMap<Member, { readonly text: string; readonly proof: ProgramProof }>();
+
+  const prove = (block: Block, plan: Plan, job: Job, members: readonly Member[]): ProgramProof => {
+    const program = blockProgram(block, { ...plan, released: true }, job);
+    const { text } = program;
+    const [first] = members;
+    const before = first && known.get(first);
+    if (before?.text === text && members.every((member) => known.get(member) === before)) return before.proof;
+    const { role } = block;
+    const reach = plan.reach[role];
+    const proof = proveProgram({ ...program, members, role, reach });
+    const entry = { text, proof };
+    for (const member of members) known.set(member, entry);
+    return proof;
+  };
+
+  return (plan, job) => {
+    const proofs = new Map<string, Member['proof']>();
+    const findings: Finding[] = [];
+    const all = plan.pairs.flatMap(({ die, punch }) => [die, punch]);
+    for (const block of plan.blocks) {
+      const members = block.memberIds.map((id) => {
+        const member = all.find((one) => one.id === id);
+        invariant(member, `no member ${id} in block ${block.id}`);
+        return member;
+      });
+      const proof = prove(block, plan, job, members);
+      findings.push(...programFindings(block.id, proof.faults));
+      for (const member of members) {
+        const own = proof.proofs.get(member.id) ?? unproved;
+        proofs.set(member.id, own);
+        findings.push(...proofFindings(member.id, member.contourId, own, member.remainders));
+      }
+    }
+    return { proofOf: ({ id }) => proofs.get(id) ?? unproved, findings };
+  };
+}
