@@ -103,7 +103,8 @@ function joinedStrands(directed: readonly DirectedStrand[]): Joined {
       if (k === 0 && (vertex.x !== end.x || vertex.y !== end.y)) {
         // Both ends move to the middle between them.
         const at = { x: (vertex.x + end.x) / 2, y: (vertex.y + end.y) / 2 };
-        const size = Math.hypot(vertex.x - end.x, vertex.y - end.y);
+        const [dx, dy] = [vertex.x - end.x, vertex.y - end.y];
+        const size = Math.sqrt(dx * dx + dy * dy);
         if (size > tolerance.samePoint) (gaps ??= []).push({ at, size });
         vertex = { x: at.x, y: at.y, bulge: vertex.bulge };
       }

@@ -1,4 +1,4 @@
-import type { Box, Chain, Contour, Vertex } from './contour';
+import type { Box, Chain, Contour, Point, Vertex } from './contour';
 
 /** Signed area, mm²: positive counter-clockwise. Chord polygon (shoelace) plus the circular segment of every arc. */
 export function contourArea(contour: Contour): number {
@@ -36,7 +36,7 @@ export function chainLength(chain: Chain): number {
 
 /** Length of the segment that leaves `from` towards `to`, mm. */
 export function segmentLength(from: Vertex, to: Vertex): number {
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  const chord = chordLength(from, to);
   const b = Math.abs(from.bulge);
   if (b === 0) return chord;
   // Arc length = radius · angle, radius = chord (1 + b²) / (4 b) (DXF reference, bulge), angle = 4 atan b.
@@ -65,13 +65,10 @@ export function segmentBox(from: Vertex, to: Vertex): Box {
   let maxY = Math.max(from.y, to.y);
   if (from.bulge !== 0) {
     const { cx, cy, radius } = arcOf(from, to);
-    for (const [dx, dy] of quarterDirections) {
-      if (!isOnArcSide(from, to, cx + dx * radius, cy + dy * radius)) continue;
-      minX = Math.min(minX, cx + dx * radius);
-      minY = Math.min(minY, cy + dy * radius);
-      maxX = Math.max(maxX, cx + dx * radius);
-      maxY = Math.max(maxY, cy + dy * radius);
-    }
+    if (cx - radius < minX && isOnArcSide(from, to, cx - radius, cy)) minX = cx - radius;
+    if (cx + radius > maxX && isOnArcSide(from, to, cx + radius, cy)) maxX = cx + radius;
+    if (cy - radius < minY && isOnArcSide(from, to, cx, cy - radius)) minY = cy - radius;
+    if (cy + radius > maxY && isOnArcSide(from, to, cx, cy + radius)) maxY = cy + radius;
   }
   return { minX, minY, maxX, maxY };
 }
@@ -85,7 +82,14 @@ export function arcOf(from: Vertex, to: Vertex): { cx: number; cy: number; radiu
   const dy = to.y - from.y;
   const cx = (from.x + to.x) / 2 - side * dy;
   const cy = (from.y + to.y) / 2 + side * dx;
-  return { cx, cy, radius: (Math.hypot(dx, dy) * (1 + b * b)) / (4 * Math.abs(b)) };
+  return { cx, cy, radius: (chordLength(from, to) * (1 + b * b)) / (4 * Math.abs(b)) };
+}
+
+/** Math.hypot guards against numbers that no drawing has, and takes ten times as long. */
+function chordLength(from: Point, to: Point): number {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** The same ring run the other way. */
@@ -116,18 +120,11 @@ export function eachSegment(
   }
 }
 
-const quarterDirections = [
-  [1, 0],
-  [0, 1],
-  [-1, 0],
-  [0, -1],
-] as const;
-
 /** Signed area between chord and arc, positive for a counter-clockwise arc: r² (angle − sin angle) / 2. */
 function capArea(from: Vertex, to: Vertex): number {
   const b = from.bulge;
   if (b === 0) return 0;
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  const chord = chordLength(from, to);
   const size = Math.abs(b);
   const angle = 4 * Math.atan(size);
   const radius = (chord * (1 + b * b)) / (4 * size);
