@@ -137,6 +137,8 @@ export const levelDimension = (
   from: readonly [number, number],
   to: readonly [number, number],
   lineY: number,
+  /** What is written in place of the measured length; with <> for it. */
+  words = '',
 ): Pair[] => [
   ...head('DIMENSION', layer, 'AcDbDimension'),
   [2, block],
@@ -147,6 +149,7 @@ export const levelDimension = (
   [21, lineY],
   [31, 0],
   [70, 32],
+  ...(words === '' ? [] : [[1, words] as const]),
   [3, 'STANDARD'],
   [100, 'AcDbAlignedDimension'],
   [13, from[0]],

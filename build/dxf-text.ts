@@ -6,13 +6,14 @@ export interface SampleLayer {
   readonly name: string;
   readonly color: number;
   readonly lineType: 'CONTINUOUS' | 'CENTER';
+  readonly isFrozen?: boolean;
 }
 
 export interface SampleDrawing {
   /** First line of the file, a comment (group 999). */
   readonly about: string;
-  /** `$INSUNITS`: 4 mm, 1 inch (DXF reference). */
-  readonly unitCode: 1 | 4;
+  /** `$INSUNITS`: 4 mm, 1 inch, 0 none (DXF reference). */
+  readonly unitCode: 0 | 1 | 4;
   readonly layers: readonly SampleLayer[];
   readonly blocks: readonly { readonly name: string; readonly entities: readonly (readonly Pair[])[] }[];
   readonly entities: readonly (readonly Pair[])[];
@@ -107,14 +108,15 @@ function lineTypeTable(handles: Handles): Pair[] {
 const layerTable = (layers: readonly SampleLayer[], handles: Handles): Pair[] =>
   table(
     'LAYER',
-    [{ name: '0', color: 7, lineType: 'CONTINUOUS' } as const, ...layers].map(
-      ({ name, color, lineType }): Pair[] => [
+    [{ name: '0', color: 7, lineType: 'CONTINUOUS' } satisfies SampleLayer, ...layers].map(
+      ({ name, color, lineType, isFrozen = false }: SampleLayer): Pair[] => [
         [0, 'LAYER'],
         [5, handles()],
         [100, 'AcDbSymbolTableRecord'],
         [100, 'AcDbLayerTableRecord'],
         [2, name],
-        [70, 0],
+        // Bit 1: frozen (DXF reference, LAYER).
+        [70, isFrozen ? 1 : 0],
         [62, color],
         [6, lineType],
       ],

@@ -1,9 +1,12 @@
+import type { DrawingUnit } from './units';
+
 /** How much a finding weighs: *stop* cannot be released, *decide* wants a person's choice, *note* is worth knowing. */
 export type FindingWeight = 'stop' | 'decide' | 'note';
 
 export type FindingCode =
   | 'drawing-not-used' // entities left out of the outline, counted by layer and reason
   | 'drawing-mended' // damage in the file that was put right, or that a person should look at
+  | 'unit-doubtful' // the unit that the file states makes a part of an unusual size
   | 'drawing-unsupported' // solids and regions, whose geometry the file does not give openly
   | 'outline-from-filling' // no edge closes: the outline is the boundary of a hatch or filled area
   | 'contour-left-out' // closed contours that belong to the sheet, or that a person left out
@@ -78,6 +81,8 @@ export type Cure =
       readonly say: string;
     }
   | { readonly kind: 'section'; readonly say: string }
+  /** The drawing read in another unit. */
+  | { readonly kind: 'unit'; readonly unit: DrawingUnit; readonly say: string }
   /** `sizeShift` in place of the one that the contour has, mm. */
   | {
       readonly kind: 'size-shift';

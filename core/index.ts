@@ -1,4 +1,5 @@
-export { createPipeline, type Pipeline, type Progress } from './pipeline';
+export { createPipeline, type Pipeline } from './pipeline';
+export type { Progress } from './progress';
 export { jobOnDrawing, readJobFile, writeJobFile } from './job-file';
 export { jobFileEnding, jobSchema, newJob, type Job } from './job';
 export type { Plan } from './plan';

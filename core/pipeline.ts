@@ -6,9 +6,9 @@ import { memberId } from './member-id';
 import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
 import { cornerRulesFor } from './die/corner-rules';
-import type { DrawingSize } from './drawing/drawing';
-import { drawingSize, outlineOf, readDrawing } from './drawing/read-drawing';
-import { drawingBytes, writeJobFile } from './job-file';
+import { drawingStages } from './drawing-stages';
+import type { DrawingSurvey } from './drawing/survey-drawing';
+import { writeJobFile } from './job-file';
 import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
@@ -16,18 +16,16 @@ import { planPair, type PairPlan } from './plan-pair';
 import type { MemberRole, Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { createProver } from './prove-blocks';
+import type { Progress } from './progress';
 import { remember, rememberMany } from './remember';
 import { sizedContour } from './sized-contour';
 import { usedContours } from './used-contours';
 import { wirePasses } from './wire-passes';
 import { openSite } from './wire/site';
 
-/** Says what is being worked on and how much of the whole is done, 0 to 1. */
-export type Progress = (step: string, fraction: number) => void;
-
 export interface Pipeline {
-  /** The drawing's stated unit and its extent in drawing units: what a person needs to answer the unit question. */
-  drawingSize(job: Job): Result<DrawingSize>;
+  /** What a person needs to see of the drawing to choose its unit, layers, colours and gap tolerance. */
+  survey(job: Job): Result<DrawingSurvey>;
   plan(job: Job, progress?: Progress): Result<Plan>;
   /** The whole output of a job, the job file included. */
   files(job: Job): Result<readonly OutputFile[]>;
@@ -38,8 +36,7 @@ export interface Pipeline {
  * the wire on, not the import. The same job always gives the same plan.
  */
 export function createPipeline(): Pipeline {
-  const read = remember((content: string) => readDrawing(drawingBytes(content)));
-  const outline = remember(outlineOf);
+  const stages = drawingStages();
   const sized = rememberMany(sizedContour, pairsRemembered);
   const ownCorners = rememberMany(cornerRulesFor, pairsRemembered);
   const uses = remember(usedContours);
@@ -50,24 +47,20 @@ export function createPipeline(): Pipeline {
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
     const valid = checked(job);
     if (!valid.ok) return valid;
-    progress('Reading the drawing', 0);
-    const raw = read(job.drawing.content);
-    if (!raw.ok) return raw;
-    const unit = job.drawing.unit ?? raw.value.statedUnit;
-    if (!unit) return unitsNeeded(job.drawing.fileName);
-    const { gapTolerance, choice, repairsOff } = job.drawing;
-    const drawing = outline(raw.value, unit, gapTolerance, { choice, repairsOff });
-    if (!drawing.ok) return drawing;
+    const read = stages.drawing(job, (step, part) => progress(step, part * share.drawing));
+    if (!read.ok) return read;
+    const { drawing } = read.value;
     const clearance = chooseClearance(job.clearance, job.stock, ownMaterialsOf(job));
     if (!clearance.ok) return clearance;
     const technology = wirePasses(job);
     if (!technology.ok) return technology;
     const pairs: PairPlan[] = [];
-    const used = uses(drawing.value.contours, job.uses, job.sizeShifts, sized);
-    const { groups, sites } = blocks(drawing.value, used, job.setup, job.lead, job.blocks.die);
+    const used = uses(drawing.contours, job.uses, job.sizeShifts, sized);
+    const { groups, sites } = blocks(drawing, used, job.setup, job.lead, job.blocks.die);
     const wishes = cutWishes(job);
     for (const { contour, use } of used) {
-      progress(`Cutting ${contour.id}`, (pairs.length + 0.5) / (used.length + 1));
+      const finished = (pairs.length + 0.5) / (used.length + 1);
+      progress(`Cutting ${contour.id}`, share.drawing + finished * share.cut);
       const siteOf = (role: MemberRole) => sites.get(memberId(use, contour.id, role)) ?? openSite;
       pairs.push(
         pair(
@@ -87,11 +80,12 @@ export function createPipeline(): Pipeline {
       );
     }
     const ofTheJob = [
+      ...read.value.unitFindings,
       ...used.flatMap(({ findings }) => findings),
-      ...toleranceFindings(drawing.value.dimensions, job.sizeShifts),
-      ...cornerChoiceFindings(job.corners.exceptions, drawing.value.contours),
+      ...toleranceFindings(drawing.dimensions, job.sizeShifts),
+      ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
-    const unproved = asPlan(job, drawing.value, clearance.value, ofTheJob, pairs, groups);
+    const unproved = asPlan(job, drawing, clearance.value, ofTheJob, pairs, groups);
     progress('Proving the programs', used.length / (used.length + 1));
     const proved = withProofs(unproved, job, prove(unproved, job));
     progress('Done', 1);
@@ -99,10 +93,7 @@ export function createPipeline(): Pipeline {
   };
 
   return {
-    drawingSize: (job) => {
-      const raw = read(job.drawing.content);
-      return raw.ok ? done(drawingSize(raw.value)) : raw;
-    },
+    survey: (job) => stages.survey(job),
     plan,
     files: (job) => {
       const planned = plan(job);
@@ -110,6 +101,9 @@ export function createPipeline(): Pipeline {
     },
   };
 }
+
+/** How much of the whole each stage is taken to be. */
+const share = { drawing: 0.3, cut: 0.7 } as const;
 
 /** A part rarely has more contours than this; beyond it the oldest are computed anew. */
 const pairsRemembered = 400;
@@ -124,14 +118,5 @@ function checked(job: Job): Result<Job> {
     `A value of the job cannot be used: ${issue?.message ?? 'unknown'}`,
     issue?.path.join('.') ?? '',
     'Enter a number greater than zero, or the value the field had before.',
-  );
-}
-
-function unitsNeeded(fileName: string): { ok: false; problem: ReturnType<typeof failed>['problem'] } {
-  return failed(
-    'units-needed',
-    'The drawing does not say whether it is in mm or inch',
-    fileName,
-    'Say which unit the drawing is in.',
   );
 }

@@ -7,7 +7,7 @@ import { Dialogs } from './dialogs/dialogs';
 import { EmptyPage } from './dialogs/empty-page';
 import { ProblemBanner } from './dialogs/problem-banner';
 import { JobLine } from './jobline/job-line';
-import { ReviewList } from './review/review-list';
+import { SidePane } from './side-pane';
 import { isChanged, jobOf, type AppState } from './state/app-state';
 import { useApp, useAppState } from './state/use-app';
 import { useCommandKeys } from './use-command-keys';
@@ -32,7 +32,7 @@ export function Window() {
         {hasJob ? (
           <main className="work">
             <CanvasPane />
-            <ReviewList />
+            <SidePane />
           </main>
         ) : (
           <EmptyPage />

@@ -9,7 +9,7 @@ export function useCommandKeys(app: App): void {
     const onKey = (event: KeyboardEvent) => {
       const state = app.store.getState();
       // A dialog has the keyboard to itself.
-      if (event.defaultPrevented || state.dialog || state.unitQuestion || state.waiting) return;
+      if (event.defaultPrevented || state.dialog || state.unitAsked || state.waiting) return;
       const command = commandForKey(event, commandList, isMacPage(window), isTypingIn(event.target));
       if (!command?.enabled(state)) return;
       event.preventDefault();

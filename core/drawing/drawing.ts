@@ -116,12 +116,3 @@ export interface Dimension {
   /** The contour that both its points lie on; null where there is none. */
   readonly contourId: string | null;
 }
-
-/** A drawing as read, before its unit is settled; coordinates in drawing units. */
-export interface DrawingSize {
-  /** The unit the header states; null where it states none. */
-  readonly statedUnit: DrawingUnit | null;
-  /** Width and height of the geometry in drawing units: what a person needs to tell mm from inch. */
-  readonly width: number;
-  readonly height: number;
-}

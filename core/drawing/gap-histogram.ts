@@ -1,18 +1,13 @@
-import { drawingUnits, type DrawingUnit } from '../units';
+import type { Point } from '../geometry/contour';
 import { canonicalStrands, distinctStrands } from './canonical-strands';
-import { chooseNothing, choosePieces } from './choose-pieces';
-import type { DrawingChoice } from './drawing';
-import { limits } from './limits';
-import { nearestEnds } from './nearest-ends';
-import type { RawDrawing } from './raw-drawing';
-import { strandOfPiece } from './strand';
-import { UnusedCount } from './unused-count';
+import { nearestEnds, type EndGap } from './nearest-ends';
+import type { Strand } from './strand';
 
 export interface GapHistogram {
   /** Ends that meet another one on the very point. */
   readonly exact: number;
-  /** Ends by the distance to the nearest other end, mm; a bin holds from its lower bound up to below its upper one. */
-  readonly bins: readonly { readonly from: number; readonly to: number; readonly count: number }[];
+  /** Ends by the distance to the nearest other end, mm. */
+  readonly bins: readonly GapBin[];
   /** Ends with no other end within the last bin. */
   readonly beyond: number;
   /**
@@ -22,45 +17,58 @@ export interface GapHistogram {
   readonly suggested: number | null;
 }
 
+/** Gaps from a lower bound up to below an upper one. */
+export interface GapBin {
+  readonly from: number;
+  readonly to: number;
+  readonly count: number;
+  /** Where the first of them are. */
+  readonly places: readonly Point[];
+}
+
 /**
  * How far the open ends of a drawing are from each other, in steps of 1, 2, 5 from a millionth of a mm to 5 mm: what a
  * person chooses the gap tolerance by.
  */
-export function gapHistogram(
-  raw: RawDrawing,
-  unit: DrawingUnit,
-  choice: DrawingChoice = chooseNothing,
-): GapHistogram {
-  const factor = drawingUnits[unit].mm;
-  const budget = { arcs: limits.fittedArcs };
-  const strands = choosePieces(raw, choice, new UnusedCount())
-    .filter(({ closed }) => !closed)
-    .map((piece) => strandOfPiece(piece, factor, budget))
-    .flatMap((strand) => (strand && strand.chain.length > 1 ? [strand] : []));
-  const { kept } = distinctStrands(canonicalStrands(strands));
+export function gapHistogram(strands: readonly Strand[]): GapHistogram {
+  const loose = strands.filter(({ closed, chain }) => !closed && chain.length > 1);
+  const { kept } = distinctStrands(canonicalStrands(loose));
   const gaps = nearestEnds(kept.items, edges[edges.length - 1] as number);
   const counts = new Array<number>(edges.length - 1).fill(0);
+  const places = counts.map((): Point[] => []);
   let exact = 0;
   let beyond = 0;
-  for (const gap of gaps) {
+  for (const { at, gap } of gaps) {
     if (gap < (edges[0] as number)) exact++;
     else if (gap >= (edges[edges.length - 1] as number)) beyond++;
     else {
       const bin = edges.findIndex((edge) => gap < edge) - 1;
       counts[bin] = (counts[bin] as number) + 1;
+      if ((counts[bin] as number) <= mostPlaces) places[bin]?.push(at);
     }
   }
-  const bins = counts.map((count, i) => ({ from: edges[i] as number, to: edges[i + 1] as number, count }));
-  return { exact, bins, beyond, suggested: suggestedGap(gaps.filter((gap) => gap >= (edges[0] as number))) };
+  const bins = counts.map((count, i) => ({
+    from: edges[i] as number,
+    to: edges[i + 1] as number,
+    count,
+    places: places[i] ?? [],
+  }));
+  return { exact, bins, beyond, suggested: suggestedGap(gaps) };
 }
+
+/** More marks than this say no more. */
+const mostPlaces = 100;
 
 const edges: readonly number[] = [-6, -5, -4, -3, -2, -1, 0].flatMap((power) =>
   [1, 2, 5].map((step) => step * 10 ** power),
 );
 
 /** Between the two neighbours in size whose ratio is largest, if one is at least twice the other. */
-function suggestedGap(gaps: readonly number[]): number | null {
-  const sorted = gaps.filter(Number.isFinite).sort((a, b) => a - b);
+function suggestedGap(gaps: readonly EndGap[]): number | null {
+  const sorted = gaps
+    .map(({ gap }) => gap)
+    .filter((gap) => gap >= (edges[0] as number) && Number.isFinite(gap))
+    .sort((a, b) => a - b);
   const [smallest] = sorted;
   if (smallest === undefined) return null;
   // Above the last gap there is room as well: up to where ends no longer are neighbours.

@@ -1,12 +1,15 @@
 import Flatbush from 'flatbush';
-import type { Vertex } from '../geometry/contour';
+import type { Point, Vertex } from '../geometry/contour';
 import type { Strand } from './strand';
 
-/**
- * For each end of each strand the distance to the nearest end of another strand (or the other end of its own), mm;
- * Infinity where there is none within `reach`.
- */
-export function nearestEnds(strands: readonly Strand[], reach: number): readonly number[] {
+export interface EndGap {
+  readonly at: Point;
+  /** To the nearest end of another strand (or the other end of its own), mm; Infinity where none is within reach. */
+  readonly gap: number;
+}
+
+/** Each end of each strand with the distance to the nearest other one. */
+export function nearestEnds(strands: readonly Strand[], reach: number): readonly EndGap[] {
   if (strands.length === 0) return [];
   const index = new Flatbush(2 * strands.length);
   const ends = strands.flatMap(({ chain }) => [chain[0], chain[chain.length - 1]] as readonly Vertex[]);
@@ -15,7 +18,7 @@ export function nearestEnds(strands: readonly Strand[], reach: number): readonly
   return ends.map(({ x, y }, end) => {
     const [other] = index.neighbors(x, y, 1, reach, (i) => i !== end && mayMeet(strands, ends, end, i));
     const found = other === undefined ? undefined : ends[other];
-    return found ? Math.hypot(found.x - x, found.y - y) : Infinity;
+    return { at: { x, y }, gap: found ? Math.hypot(found.x - x, found.y - y) : Infinity };
   });
 }
 

@@ -28,6 +28,7 @@ import type { Ring } from './ring';
 import { RepairLog } from './repair-log';
 import { isSheetLayer } from './sheet-rings';
 import { strandOfPiece, type Strand } from './strand';
+import { untold, type Tell } from './tell';
 import { UnusedCount } from './unused-count';
 
 export interface OutlineOptions {
@@ -45,6 +46,7 @@ export function outlineOf(
   unit: DrawingUnit,
   gapTolerance: number,
   { choice = chooseNothing, repairsOff = [] }: Partial<OutlineOptions> = {},
+  tell: Tell = untold,
 ): Result<Drawing> {
   const factor = drawingUnits[unit].mm;
   const { minX, minY, maxX, maxY } = raw.box;
@@ -56,12 +58,15 @@ export function outlineOf(
   const pieces = choosePieces(raw, choice, unused);
   const strands = strandsOf(pieces, factor, unused, log);
   if (!strands) return tooManyArcs;
+  tell(0.2);
   const found = closedRings(strands, gapTolerance, log, unused);
   if (!found) return tooManyContours;
   const { rings: drawn, fillings } = orFillings(found, raw, choice, factor, gapTolerance, log, unused);
   if (drawn.length === 0) return noContour(unused, found.open, gapTolerance);
+  tell(0.6);
   const met = meetingsOf(drawn, log);
   if (!met) return tooCrowded(drawn.length);
+  tell(0.8);
   const named = nameRings(
     met.rings,
     raw.texts.map(({ x, y }) => ({ x: x * factor, y: y * factor })),

@@ -1,9 +1,9 @@
 import { failed, type Result } from '../problem';
-import type { DrawingSize } from './drawing';
 import { notADrawing, withoutByteOrderMark } from './drawing-text';
 import { limits } from './limits';
 import { latin1 } from './pairs';
 import type { RawDrawing } from './raw-drawing';
+import { untold, type Tell } from './tell';
 import { binaryMark, readBinaryPairs } from './read-binary-pairs';
 import { readDxf } from './read-dxf';
 import { readCsv, looksLikeCsv } from './read-csv';
@@ -11,7 +11,7 @@ import { readPairs } from './read-pairs';
 import { readSvg } from './read-svg';
 
 /** Reads a drawing by what its bytes are, whatever its name: DXF (ASCII or binary), SVG, or a list of points. */
-export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
+export function readDrawing(bytes: Uint8Array, tell: Tell = untold): Result<RawDrawing> {
   if (bytes.length > limits.bytes) {
     return failed(
       'drawing-too-large',
@@ -23,7 +23,7 @@ export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
   const start = latin1(bytes, 0, Math.min(binaryMark.length, bytes.length));
   if (start === binaryMark) {
     const pairs = readBinaryPairs(bytes);
-    return pairs.ok ? readDxf(pairs.value) : pairs;
+    return pairs.ok ? readDxf(pairs.value, tell) : pairs;
   }
   if (start.startsWith(binaryMark.slice(0, 18))) {
     return failed(
@@ -39,7 +39,7 @@ export function readDrawing(bytes: Uint8Array): Result<RawDrawing> {
   if (looksLikeSvg(text)) return readSvg(text);
   if (looksLikeCsv(text)) return readCsv(text);
   const pairs = readPairs(text);
-  return pairs.ok ? readDxf(pairs.value) : pairs;
+  return pairs.ok ? readDxf(pairs.value, tell) : pairs;
 }
 
 /** XML whose first element that is no heading is an SVG. */
@@ -48,9 +48,3 @@ const looksLikeSvg = (text: Uint8Array): boolean =>
   /<([\w-]+:)?svg[\s>/]/i.test(latin1(text, 0, Math.min(65_536, text.length)));
 
 export { outlineOf } from './outline-of';
-
-/** What a person needs to tell mm from inch: the stated unit and the extent in drawing units (0 × 0 without curves). */
-export function drawingSize(raw: RawDrawing): DrawingSize {
-  const { minX, minY, maxX, maxY } = raw.box;
-  return { statedUnit: raw.statedUnit, width: Math.max(0, maxX - minX), height: Math.max(0, maxY - minY) };
-}

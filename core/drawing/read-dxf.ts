@@ -13,14 +13,17 @@ import { pieceShape } from './piece-shape';
 import type { Damage, RawDrawing } from './raw-drawing';
 import { readDimensions } from './read-dimensions';
 import { incomplete } from './shape';
+import { untold, type Tell } from './tell';
 import { unmoved } from './transform';
 
 /**
  * Reads the group pairs of a DXF, R12 to 2018: records → entities → flat curves in drawing units. Damage that loses
  * nothing is mended and told; damage that may change the part is a problem with its line.
  */
-export function readDxf(pairs: Pairs): Result<RawDrawing> {
+export function readDxf(pairs: Pairs, tell: Tell = untold): Result<RawDrawing> {
+  tell(0.3);
   const records = drawingRecords(pairs);
+  tell(0.4);
   const cut = brokenOff(pairs, records);
   if (cut) return cut;
   if (!records.sections.includes('ENTITIES')) {
@@ -41,6 +44,7 @@ export function readDxf(pairs: Pairs): Result<RawDrawing> {
   const decode = (latin: string): string => decodeName(latin, version, codePage);
   const parsed = parseEntities(pairs, records, decode);
   if (!parsed.ok) return parsed;
+  tell(0.7);
   if (records.openAtEnd === 'ENTITIES' && !isLastWhole(parsed.value))
     return cutOff(pairs, pairs.missingEnd, 'in the middle of an entity');
   const flat = flattenDrawing(parsed.value, layerTable(pairs, records, decode));

@@ -37,7 +37,7 @@ export interface FitBudget {
 export function strandOfPiece(piece: Piece, factor: number, budget: FitBudget): Strand | null {
   const { layer, kind, closed, parts } = piece;
   const [only] = parts;
-  const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedChain(parts, factor, budget);
+  const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedOnce(parts, factor, budget);
   if (budget.arcs < 0) return null;
   const { chain, fitError } = fitted ?? {
     chain: scaledChain((only as ChainPart).chain, factor),
@@ -92,12 +92,28 @@ const chordOf = (from: Point, to: Point): number => {
   return Math.sqrt(dx * dx + dy * dy);
 };
 
+interface Fitted {
+  readonly chain: Chain;
+  readonly fitError: number;
+}
+
+/** Fitting takes longer than all the rest, and outline, gaps and picture ask for the same curves. */
+function fittedOnce(parts: readonly Part[], factor: number, budget: FitBudget): Fitted {
+  const known = keptFits.get(parts);
+  if (known?.factor === factor) {
+    budget.arcs -= known.arcs;
+    return known.fitted;
+  }
+  const before = budget.arcs;
+  const fitted = fittedChain(parts, factor, budget);
+  if (budget.arcs >= 0) keptFits.set(parts, { factor, arcs: before - budget.arcs, fitted });
+  return fitted;
+}
+
+const keptFits = new WeakMap<readonly Part[], { factor: number; arcs: number; fitted: Fitted }>();
+
 /** All parts one behind the other, curves as arcs. */
-function fittedChain(
-  parts: readonly Part[],
-  factor: number,
-  budget: FitBudget,
-): { readonly chain: Chain; readonly fitError: number } {
+function fittedChain(parts: readonly Part[], factor: number, budget: FitBudget): Fitted {
   const joined: Vertex[] = [];
   let fitError = 0;
   for (const part of parts) {

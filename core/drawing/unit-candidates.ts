@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/contour';
 import { drawingUnits, type DrawingUnit } from '../units';
 import type { RawDrawing } from './raw-drawing';
 
@@ -15,10 +16,10 @@ export interface UnitCandidate {
 /**
  * What the drawing's unit may be, for a person to pick by the size of the part: the stated unit first, then mm and inch,
  * then cm, m and mil where they make a usual size. Never an answer by itself: headers that say inch on parts drawn in mm
- * are common.
+ * are common. `part` is the box around the part in drawing units, by default around all that is shown.
  */
-export function unitCandidates(raw: RawDrawing): readonly UnitCandidate[] {
-  const { minX, minY, maxX, maxY } = raw.box;
+export function unitCandidates(raw: RawDrawing, part: Box = raw.box): readonly UnitCandidate[] {
+  const { minX, minY, maxX, maxY } = part;
   const [width, height] = [Math.max(0, maxX - minX), Math.max(0, maxY - minY)];
   const candidate = (unit: DrawingUnit): UnitCandidate => {
     const { mm } = drawingUnits[unit];

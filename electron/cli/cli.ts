@@ -6,12 +6,19 @@ import { runHeadless } from './run-headless';
 
 const pipeline = createPipeline();
 
+// Whoever reads the summary may stop reading (`| head`): the files are written all the same.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+}
+
 runHeadless(
   process.argv.slice(2),
   {
     jobOnDrawing,
     readJobFile,
-    drawingSize: (job) => pipeline.drawingSize(job),
+    survey: (job) => pipeline.survey(job),
     plan: (job) => pipeline.plan(job),
     files: (job) => pipeline.files(job),
   },

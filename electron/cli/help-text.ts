@@ -7,8 +7,9 @@ export function helpText(): string {
   return [
     'diewright FILE --out FOLDER [options]',
     '',
-    'FILE is a drawing (.dxf) or a job (.diewright.json). Writes the paths of punch and die, one program for each',
-    'member, the findings and the job into FOLDER, and prints the summary. Options change what the job says.',
+    'FILE is a drawing (.dxf; .svg; .csv or .txt with a point x, y on each line) or a job (.diewright.json). Writes the',
+    'paths of punch and die, one program for each member, the findings and the job into FOLDER, and prints the summary.',
+    'Options change what the job says.',
     '',
     '  --out FOLDER          where the files go; made if it is not there',
     '  --name NAME           name of the job, and of its files',

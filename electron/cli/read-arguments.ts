@@ -38,7 +38,11 @@ export function readArguments(argv: readonly string[]): Result<Arguments> {
   if (help) return done({ help: true, file: '', out: '', changes: {} });
   const [file, ...more] = positionals;
   if (file === undefined)
-    return usage('No drawing or job is given', '', 'Give one .dxf or .diewright.json file.');
+    return usage(
+      'No drawing or job is given',
+      '',
+      'Give one drawing (.dxf, .svg, .csv) or job (.diewright.json).',
+    );
   if (more.length > 0)
     return usage('More than one file is given', more.join(', '), 'Call the command once for each.');
   if (!changes.out) {

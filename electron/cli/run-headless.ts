@@ -1,10 +1,12 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
-import type { DrawingSize } from '../../core/drawing/drawing';
+import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
+import type { UnitCandidate } from '../../core/drawing/unit-candidates';
 import { jobFileEnding, type Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import { writeSummary } from '../../core/output/write-summary';
 import type { Plan } from '../../core/plan';
 import { done, failed, sayProblem, type Problem, type Result } from '../../core/problem';
+import { mmPerInch } from '../../core/units';
 import { openFile } from '../services/open-file';
 import { writeFilesTogether } from '../services/write-files-together';
 import { changeJob } from './change-job';
@@ -17,7 +19,7 @@ import { readArguments } from './read-arguments';
 export interface HeadlessCore {
   jobOnDrawing(fileName: string, bytes: Uint8Array): Job;
   readJobFile(text: string): Result<Job>;
-  drawingSize(job: Job): Result<DrawingSize>;
+  survey(job: Job): Result<DrawingSurvey>;
   plan(job: Job): Result<Plan>;
   files(job: Job): Result<readonly OutputFile[]>;
 }
@@ -88,13 +90,15 @@ async function openJob(path: string, core: HeadlessCore): Promise<Result<Job>> {
 /** A drawing without a unit: the sizes the part would have tell a person which unit is meant. */
 function withUnitsSaid(problem: Problem, job: Job, core: HeadlessCore): Problem {
   if (problem.code !== 'units-needed') return problem;
-  const size = core.drawingSize(job);
-  if (!size.ok) return problem;
-  const extent = `${short(size.value.width)} × ${short(size.value.height)}`;
-  return {
-    ...problem,
-    whatToDo: `Say which with --unit mm (the part is then ${extent} mm) or --unit inch (${extent} inch).`,
-  };
+  const survey = core.survey(job);
+  if (!survey.ok) return problem;
+  const choices = survey.value.units.map((candidate) => `--unit ${candidate.unit} (${sizes(candidate)})`);
+  return { ...problem, whatToDo: `Say which by how large the part is: ${choices.join(', ')}.` };
+}
+
+function sizes({ width, height }: UnitCandidate): string {
+  const inch = (mm: number): string => short(mm / mmPerInch);
+  return `${short(width)} × ${short(height)} mm, ${inch(width)} × ${inch(height)} in`;
 }
 
 function inputError(problem: Problem, speech: Speech): ExitCode {

@@ -10,7 +10,7 @@ export async function askForFile(window: BrowserWindow): Promise<string | null> 
     title: 'Open a drawing, a job, a technology table or a program style',
     properties: ['openFile'],
     filters: [
-      { name: 'Drawings and jobs', extensions: ['dxf', 'json'] },
+      { name: 'Drawings and jobs', extensions: ['dxf', 'svg', 'csv', 'txt', 'json'] },
       { name: 'All files', extensions: ['*'] },
     ],
   });

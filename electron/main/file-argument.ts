@@ -4,6 +4,8 @@ import { resolve } from 'node:path';
 export function fileArgument(argv: readonly string[], isPackaged: boolean): string | null {
   // Run from the sources the second argument is the program's folder or file.
   const own = argv.slice(isPackaged ? 1 : 2);
-  const file = own.find((argument) => !argument.startsWith('-') && /\.(dxf|json)$/i.test(argument));
+  const file = own.find(
+    (argument) => !argument.startsWith('-') && /\.(dxf|svg|csv|txt|json)$/i.test(argument),
+  );
   return file === undefined ? null : resolve(file);
 }

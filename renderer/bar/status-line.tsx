@@ -1,3 +1,5 @@
+import { CommandButton } from '../controls/command-button';
+import { stopCalculationCommand } from '../state/commands/stop-calculation';
 import { useAppState } from '../state/use-app';
 
 /** What was done last, and how far a calculation is. */
@@ -11,6 +13,7 @@ export function StatusLine() {
         <span className="status-progress">
           {progress.step}
           <progress value={progress.fraction} max={1} aria-label={progress.step} />
+          <CommandButton command={stopCalculationCommand} text="Stop" small />
         </span>
       )}
     </footer>

@@ -8,7 +8,7 @@ import { ViewButtons } from './view-buttons';
 
 /** The picture with its key, scale and view buttons around the edges. */
 export function CanvasPane() {
-  const hasPlan = useAppState((state) => state.made !== null);
+  const hasPlan = useAppState((state) => state.made !== null || state.survey !== null);
   return (
     <section className="canvas-pane" aria-label="Drawing">
       <PictureStage />

@@ -2,6 +2,10 @@ import { useApp, useAppState } from '../state/use-app';
 import { pictureParts, type PicturePart } from '../state/app-state';
 
 const names: Readonly<Record<PicturePart, string>> = {
+  edges: 'Edges of the part',
+  'left out': 'Left out',
+  lines: 'Other lines',
+  repairs: 'Repairs',
   drawing: 'Drawing',
   die: 'Die',
   punch: 'Punch',
@@ -14,13 +18,14 @@ const names: Readonly<Record<PicturePart, string>> = {
 export function Legend() {
   const { store } = useApp();
   const hidden = useAppState((state) => state.hidden);
+  const pane = useAppState((state) => state.pane);
   const toggle = (part: PicturePart) =>
     store.setState({
       hidden: hidden.includes(part) ? hidden.filter((other) => other !== part) : [...hidden, part],
     });
   return (
     <div className="legend" role="group" aria-label="Parts of the picture">
-      {pictureParts.map((part) => (
+      {pictureParts[pane].map((part) => (
         <button
           key={part}
           type="button"
@@ -38,12 +43,14 @@ export function Legend() {
 
 function Swatch({ part }: { part: PicturePart }) {
   return (
-    <svg className={`swatch swatch-${part}`} viewBox="0 0 24 12" aria-hidden="true">
+    <svg className={`swatch swatch-${part.replace(' ', '-')}`} viewBox="0 0 24 12" aria-hidden="true">
       {part === 'remainder' ? (
         <>
           <rect x="1" y="1" width="22" height="10" />
           <path d="M3 11 11 1M9 11 17 1M15 11 22 2" />
         </>
+      ) : part === 'repairs' ? (
+        <circle cx="12" cy="6" r="4" />
       ) : part === 'findings' ? (
         <path d="M12 1 17 6 12 11 7 6Z" />
       ) : (

@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/finding';
 import type { Plan } from '../../core/plan';
 import { placeOfFinding } from '../picture/place-of-finding';
-import { sameTarget, type Target } from '../state/app-state';
+import { sameTarget, type Target } from '../state/target';
 import { toScreen, type ScreenPoint, type Size, type Viewport } from '../state/viewport';
 
 /** The mark of a finding on the canvas: a numbered badge beside the place, or a dot where badges would overlap. */

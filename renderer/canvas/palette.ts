@@ -2,6 +2,7 @@
 export interface Palette {
   readonly paper: string;
   readonly ink: string;
+  readonly inkSoft: string;
   readonly faint: string;
   readonly die: string;
   readonly punch: string;
@@ -17,6 +18,7 @@ export interface Palette {
 const properties: Readonly<Record<keyof Palette, string>> = {
   paper: '--paper',
   ink: '--ink',
+  inkSoft: '--ink-soft',
   faint: '--ink-faint',
   die: '--die',
   punch: '--punch',

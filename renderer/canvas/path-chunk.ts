@@ -19,6 +19,32 @@ export const contourChunks = (contours: readonly Contour[]): readonly PathChunk[
 export const chainChunks = (chains: readonly Chain[]): readonly PathChunk[] =>
   chains.flatMap((chain) => chunksOf(chain, false));
 
+/** Many short runs, several to a chunk: a drawing of single lines has hundreds of thousands. */
+export function runChunks(runs: Iterable<readonly Vertex[]>): readonly PathChunk[] {
+  const chunks: PathChunk[] = [];
+  let open: { path: Path2D; box: Box; origin: Point; count: number } | null = null;
+  for (const run of runs) {
+    const [first] = run;
+    if (!first) continue;
+    open ??= { path: new Path2D(), box: pointBox(first), origin: first, count: 0 };
+    const { path, origin } = open;
+    path.moveTo(first.x - origin.x, first.y - origin.y);
+    for (let i = 0; i + 1 < run.length; i++) {
+      const [from, to] = [run[i] as Vertex, run[i + 1] as Vertex];
+      addSegment(path, from, to, origin);
+      open.box = boxAround(open.box, segmentBox(from, to));
+      open.count++;
+    }
+    if (open.count < chunkLength) continue;
+    chunks.push({ box: open.box, origin: open.origin, path: open.path });
+    open = null;
+  }
+  if (open) chunks.push({ box: open.box, origin: open.origin, path: open.path });
+  return chunks;
+}
+
+const pointBox = ({ x, y }: Point): Box => ({ minX: x, minY: y, maxX: x, maxY: y });
+
 /** All loops of a region as one path, to be filled. */
 export function regionChunk(contours: readonly Contour[]): PathChunk | null {
   const chunks = contourChunks(contours);
@@ -63,7 +89,7 @@ function chunksOf(vertices: readonly Vertex[], closed: boolean): PathChunk[] {
     const origin = vertices[start] as Vertex;
     const path = new Path2D();
     path.moveTo(0, 0);
-    let box: Box = { minX: origin.x, minY: origin.y, maxX: origin.x, maxY: origin.y };
+    let box = pointBox(origin);
     for (let i = start; i < Math.min(start + chunkLength, segments); i++) {
       const from = vertices[i] as Vertex;
       const to = vertices[(i + 1) % vertices.length] as Vertex;

@@ -1,15 +1,18 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Context } from 'konva/lib/Context';
 import { Layer, Shape, Stage } from 'react-konva';
-import type { Job } from '../../core/job';
-import type { AppState, PicturePart } from '../state/app-state';
+import { jobOf, type PicturePart } from '../state/app-state';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
+import { buildContours, buildLines, type ContoursScene, type LinesScene } from './drawing-scene';
+import { drawContours, drawLines } from './layers/draw-drawing';
 import { drawCorner } from './layers/draw-corner';
-import { drawDrawing, drawMemberHighlight, drawMembers } from './layers/draw-members';
 import { drawMarks } from './layers/draw-marks';
+import { drawMemberHighlight, drawMembers } from './layers/draw-members';
 import { drawPaths } from './layers/draw-paths';
+import { drawPointedLines } from './layers/draw-pointed-lines';
 import { drawRemainders } from './layers/draw-remainders';
+import { drawGapPlaces, drawRepairs } from './layers/draw-repairs';
 import { layoutMarks } from './mark-layout';
 import { readPalette } from './palette';
 import { pictureWords } from './picture-words';
@@ -25,10 +28,13 @@ export function PictureStage() {
   const frame = useRef<HTMLDivElement>(null);
   useGestures(app, frame);
   useMeasuredSize(frame);
-  const { viewport, canvasSize, made, hidden, shownTheme, isStale } = usePictureState();
+  const { viewport, canvasSize, made, survey, shownTheme, isStale } = usePictureState();
   const palette = useMemo(() => readPalette(document), [shownTheme]);
   const view = useMemo(() => viewOf(viewport, canvasSize, palette), [viewport, canvasSize, palette]);
   const scene = useMemo(() => made && buildScene(made.plan), [made]);
+  const drawing = made?.plan.drawing ?? null;
+  const contours = useMemo(() => drawing && buildContours(drawing), [drawing]);
+  const lines = useMemo(() => survey && buildLines(survey), [survey]);
   return (
     <div
       ref={frame}
@@ -45,9 +51,11 @@ export function PictureStage() {
       data-stale={isStale || undefined}
     >
       <Stage width={canvasSize.width} height={canvasSize.height} listening={false}>
-        <Layer listening={false}>{scene && <Geometry scene={scene} view={view} hidden={hidden} />}</Layer>
         <Layer listening={false}>
-          {scene && made && <Overlay scene={scene} view={view} job={made.job} />}
+          <Geometry scene={scene} contours={contours} lines={lines} view={view} />
+        </Layer>
+        <Layer listening={false}>
+          <Overlay scene={scene} contours={contours} lines={lines} view={view} />
         </Layer>
       </Stage>
     </div>
@@ -58,51 +66,69 @@ function usePictureState() {
   const viewport = useAppState((state) => state.viewport);
   const canvasSize = useAppState((state) => state.canvasSize);
   const made = useAppState((state) => state.made);
-  const hidden = useAppState((state) => state.hidden);
+  const survey = useAppState((state) => state.survey);
   const shownTheme = useAppState((state) => state.shownTheme);
   // The last good picture stays while a change has a problem, but pale: it isn't the job's any more.
   const isStale = useAppState((state) => state.problem !== null && state.made !== null);
-  return { viewport, canvasSize, made, hidden, shownTheme, isStale };
+  return { viewport, canvasSize, made, survey, shownTheme, isStale };
 }
 
-interface GeometryProps {
-  readonly scene: Scene;
+interface PictureProps {
+  readonly scene: Scene | null;
+  readonly contours: ContoursScene | null;
+  readonly lines: LinesScene | null;
   readonly view: View;
-  readonly hidden: readonly PicturePart[];
 }
 
-function Geometry({ scene, view, hidden }: GeometryProps) {
+function Geometry({ scene, contours, lines, view }: PictureProps) {
+  const hidden = useAppState((state) => state.hidden);
+  const pane = useAppState((state) => state.pane);
   const draw = useCallback(
     ({ _context: context }: Context) => {
       const isShown = (part: PicturePart) => !hidden.includes(part);
-      if (isShown('drawing')) drawDrawing(context, scene, view);
+      if (lines && isShown(pane === 'drawing' ? 'lines' : 'drawing')) drawLines(context, lines, view);
+      if (contours) drawContours(context, contours, view, pane, isShown);
+      if (!scene || pane === 'drawing') return;
       if (isShown('remainder')) drawRemainders(context, scene, view);
       drawMembers(context, scene, view, isShown);
       if (isShown('path')) drawPaths(context, scene, view, ({ member }) => isShown(member.role));
     },
-    [scene, view, hidden],
+    [scene, contours, lines, view, hidden, pane],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }
 
-function Overlay({ scene, view, job: madeFor }: { scene: Scene; view: View; job: Job }) {
+function Overlay({ scene, contours, lines, view }: PictureProps) {
   const hovered = useAppState((state) => state.hovered);
   const selected = useAppState((state) => state.selected);
+  const hidden = useAppState((state) => state.hidden);
   const pointedCorner = useAppState((state) => state.pointedCorner);
   const openCorner = useAppState((state) => state.openCorner);
-  const isHidden = useAppState((state) => state.hidden.includes('findings'));
-  const job = useAppState((state: AppState) => state.history?.present ?? madeFor);
+  const pane = useAppState((state) => state.pane);
+  const unit = useAppState((state) => state.unit);
+  const job = useAppState(jobOf);
   const draw = useCallback(
     ({ _context: context }: Context) => {
-      drawMemberHighlight(context, scene, view, selected);
-      drawMemberHighlight(context, scene, view, hovered);
-      drawCorner(context, pointedCorner, view, false);
-      drawCorner(context, openCorner, view, true);
-      if (isHidden) return;
-      const marks = layoutMarks(scene.plan, view.viewport, view.size, { selected, hovered });
-      drawMarks(context, marks, view, job, hovered, selected);
+      const picked = { selected, hovered };
+      for (const target of [selected, hovered]) {
+        drawPointedLines(context, lines, contours, view, target);
+        if (scene && pane === 'review') drawMemberHighlight(context, scene, view, target);
+      }
+      if (pane === 'review') {
+        drawCorner(context, pointedCorner, view, false);
+        drawCorner(context, openCorner, view, true);
+      }
+      if (hovered?.kind === 'gaps')
+        drawGapPlaces(context, lines?.survey.gaps?.bins[hovered.bar]?.places ?? [], view);
+      if (pane === 'drawing') {
+        if (contours && !hidden.includes('repairs'))
+          drawRepairs(context, contours.drawing.repairs, view, unit, picked);
+      } else if (scene && job && !hidden.includes('findings')) {
+        const marks = layoutMarks(scene.plan, view.viewport, view.size, picked);
+        drawMarks(context, marks, view, job, hovered, selected);
+      }
     },
-    [scene, view, job, hovered, selected, pointedCorner, openCorner, isHidden],
+    [scene, contours, lines, view, job, hovered, selected, hidden, pane, unit, pointedCorner, openCorner],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }

@@ -28,6 +28,11 @@ function hoveredWords({ hovered, made }: AppState): string {
   if (hovered.kind === 'finding') {
     return made.plan.findings.find(({ key }) => key === hovered.key)?.title ?? '';
   }
+  if (hovered.kind === 'contour') {
+    const aside = made.plan.drawing.leftOut.find(({ id }) => id === hovered.id);
+    return aside ? `Contour ${aside.id}, left out: ${aside.reason}` : `Contour ${hovered.id}`;
+  }
+  if (hovered.kind !== 'member') return '';
   for (const { contourId, use, die, punch } of made.plan.pairs) {
     for (const member of [die, punch]) {
       if (member.id !== hovered.id) continue;

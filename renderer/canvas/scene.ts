@@ -6,7 +6,6 @@ import { chainChunks, contourChunks, regionChunk, type PathChunk } from './path-
 /** A plan made ready to be drawn at any zoom. */
 export interface Scene {
   readonly plan: Plan;
-  readonly drawing: readonly PathChunk[];
   readonly members: readonly MemberPicture[];
 }
 
@@ -40,7 +39,6 @@ export interface RunSegment {
 export function buildScene(plan: Plan): Scene {
   return {
     plan,
-    drawing: contourChunks(plan.drawing.contours.map(({ contour }) => contour)),
     members: plan.pairs.flatMap(({ die, punch }) => [memberPicture(die), memberPicture(punch)]),
   };
 }

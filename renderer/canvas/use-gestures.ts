@@ -3,15 +3,20 @@ import { sameCorner } from '../picture/corner-index';
 import type { CornerName } from '../state/app-state';
 import type { App } from '../state/app-store';
 import { hoverTarget, selectTarget } from '../state/select-target';
+import type { Target } from '../state/target';
+import { toggleContour } from '../state/toggle-contour';
 import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
 import { cornerHit } from './corner-hit';
-import { hitTest } from './hit-test';
+import { hitDrawing, hitTest } from './hit-test';
 import { layoutMarks } from './mark-layout';
 
 /** Pixels that a press may wander and still be a click. */
 const clickSlack = 4;
 
-/** Wheel zooms about the pointer, dragging pans, a click picks out, pointing highlights, arrow keys pan. */
+/**
+ * Wheel zooms about the pointer, dragging pans, a click picks out, pointing highlights, arrow keys pan. Where the drawing
+ * is looked at, a double click takes a contour or leaves it out.
+ */
 export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): void {
   const drag = useRef<Drag | null>(null);
   useEffect(() => {
@@ -51,6 +56,11 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       const wasClick = drag.current !== null && drag.current.wandered <= clickSlack;
       endDrag(element, drag);
       if (wasClick && event.button === 0) click(app, pointOf(event));
+    });
+    listen('dblclick', (event) => {
+      const target = targetAt(app, pointOf(event));
+      if (app.store.getState().pane === 'drawing' && target?.kind === 'contour')
+        toggleContour(app, target.id);
     });
     listen('pointercancel', () => endDrag(element, drag));
     listen('keydown', (event) => {
@@ -122,13 +132,18 @@ function click(app: App, at: ScreenPoint): void {
 }
 
 function cornerAt(app: App, at: ScreenPoint): CornerName | null {
-  const { made, viewport, canvasSize } = app.store.getState();
-  return made && cornerHit(made.plan, viewport, canvasSize, at);
+  const { made, viewport, canvasSize, pane } = app.store.getState();
+  // Corners are chosen where the tools are looked at.
+  return made && pane === 'review' ? cornerHit(made.plan, viewport, canvasSize, at) : null;
 }
 
-function targetAt(app: App, at: ScreenPoint) {
-  const { made, viewport, canvasSize, selected, hovered, hidden } = app.store.getState();
+function targetAt(app: App, at: ScreenPoint): Target | null {
+  const { made, viewport, canvasSize, selected, hovered, hidden, pane } = app.store.getState();
   if (!made) return null;
+  if (pane === 'drawing') {
+    const { drawing } = made.plan;
+    return hitDrawing(drawing, hidden.includes('repairs') ? [] : drawing.repairs, viewport, canvasSize, at);
+  }
   const marks = hidden.includes('findings')
     ? []
     : layoutMarks(made.plan, viewport, canvasSize, { selected, hovered });

@@ -8,10 +8,11 @@ export interface CommandButtonProps {
   /** Words beside the icon; without them the command's label is its name and tooltip only. */
   readonly text?: string;
   readonly strong?: boolean;
+  readonly small?: boolean;
 }
 
 /** A command as a button: icon, tooltip with its key, off where it can't run. */
-export function CommandButton({ command, text, strong = false }: CommandButtonProps) {
+export function CommandButton({ command, text, strong = false, small = false }: CommandButtonProps) {
   const app = useApp();
   const label = useAppState((state) => command.label(state));
   const enabled = useAppState((state) => command.enabled(state));
@@ -22,7 +23,7 @@ export function CommandButton({ command, text, strong = false }: CommandButtonPr
       <Tooltip.Trigger asChild>
         <button
           type="button"
-          className={`${text ? 'button' : 'icon-button'}${strong ? ' button-strong' : ''}`}
+          className={`${text ? 'button' : 'icon-button'}${strong ? ' button-strong' : ''}${small ? ' button-small' : ''}`}
           aria-label={text ? undefined : label}
           // Stays in the tab order and keeps its tooltip while it is off.
           aria-disabled={!enabled}

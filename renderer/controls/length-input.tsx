@@ -9,6 +9,8 @@ export interface LengthInputProps {
   readonly value: number;
   readonly onCommit: (mm: number, turning: boolean) => void;
   readonly mayBeZero?: boolean;
+  /** Less than zero too, and zero with it. */
+  readonly mayBeNegative?: boolean;
   /** Lets the field take percentages of this stock thickness, mm. */
   readonly thickness?: number;
   readonly className?: string;
@@ -20,6 +22,7 @@ export function LengthInput({
   value,
   onCommit,
   mayBeZero = false,
+  mayBeNegative = false,
   thickness,
   ...rest
 }: LengthInputProps) {
@@ -29,11 +32,14 @@ export function LengthInput({
       {...rest}
       label={label}
       text={formatLength(value, unit)}
-      read={(text) =>
-        readLength(text, label, mayBeZero, thickness === undefined ? { unit } : { unit, thickness })
-      }
+      read={(text) => {
+        const reading = thickness === undefined ? { unit } : { unit, thickness };
+        return mayBeNegative ? parseLength(text, reading) : readLength(text, label, mayBeZero, reading);
+      }}
       onCommit={onCommit}
-      stepped={(direction) => steppedLength(value, direction, unit, mayBeZero)}
+      stepped={(direction) =>
+        steppedLength(value, direction, unit, mayBeNegative ? 'any' : mayBeZero ? 'zero' : 'above')
+      }
     />
   );
 }
@@ -64,14 +70,15 @@ export function steppedLength(
   mm: number,
   direction: 1 | -1,
   unit: DisplayUnit,
-  mayBeZero: boolean,
+  range: 'above' | 'zero' | 'any',
 ): number | null {
   const perUnit = unit === 'inch' ? mmPerInch : 1;
   const shown = mm / perUnit;
-  const digit = shown > 0 ? Math.floor(Math.log10(shown)) - 1 : -3;
+  const digit = shown === 0 ? -3 : Math.floor(Math.log10(Math.abs(shown))) - 1;
   const step = 10 ** Math.max(digit, unit === 'inch' ? -5 : -4);
   // Counted in whole steps: 0.1 + 0.2 is not what a person turns to.
   const next = (Math.round(shown / step) + direction) * step;
   const clean = Number(next.toPrecision(10));
-  return clean > 0 || (mayBeZero && clean === 0) ? clean * perUnit : null;
+  const isInRange = clean > 0 || range === 'any' || (range === 'zero' && clean === 0);
+  return isInRange ? clean * perUnit : null;
 }

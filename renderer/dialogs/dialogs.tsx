@@ -10,7 +10,8 @@ import { UnsavedDialog } from './unsaved-dialog';
 /** Whatever asks or tells something over the window; one at a time. */
 export function Dialogs() {
   const waiting = useAppState((state) => state.waiting);
-  const unitQuestion = useAppState((state) => state.unitQuestion);
+  const unitAsked = useAppState((state) => state.unitAsked);
+  const survey = useAppState((state) => state.survey);
   const dialog = useAppState((state) => state.dialog);
   const clash = useAppState((state) => state.clash);
   const leftOver = useAppState((state) => state.leftOver);
@@ -19,7 +20,7 @@ export function Dialogs() {
   if (waiting) return <UnsavedDialog file={waiting} />;
   if (distrust) return <DistrustDialog opened={distrust} />;
   if (leftOver.length > 0) return <LeftOverDialog drafts={leftOver} />;
-  if (unitQuestion) return <UnitsDialog size={unitQuestion} />;
+  if (unitAsked && survey) return <UnitsDialog candidates={survey.units} />;
   if (dialog === 'about') return <AboutDialog />;
   if (dialog === 'keys') return <KeysDialog />;
   return null;

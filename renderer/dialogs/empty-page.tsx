@@ -9,7 +9,9 @@ export function EmptyPage() {
     <main className="empty">
       <FileUp className="empty-icon" aria-hidden="true" />
       <h2>From a customer’s outline to a punch and a die that fit</h2>
-      <p>Drop a drawing (DXF) or a job file anywhere in this window, or open one.</p>
+      <p>
+        Drop a drawing (DXF, SVG, or a list of points) or a job file anywhere in this window, or open one.
+      </p>
       <CommandButton command={openFileCommand} text="Open a drawing or job" strong />
       <ul className="cautions">
         {cautions.map((caution) => (

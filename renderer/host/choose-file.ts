@@ -5,7 +5,7 @@ export function chooseFile(page: Window): Promise<HostFile | null> {
   return new Promise((resolve, reject) => {
     const input = page.document.createElement('input');
     input.type = 'file';
-    input.accept = '.dxf,.json';
+    input.accept = '.dxf,.svg,.csv,.txt,.json';
     input.hidden = true;
     const finish = (file: HostFile | null) => {
       input.remove();

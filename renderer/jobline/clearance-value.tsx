@@ -26,7 +26,7 @@ export function ClearanceValue({ job }: { job: Job }) {
         read={(text) => readClearance(text, unit, job.stock.thickness)}
         onCommit={(clearance, turning) => editJob(app, setClearance, clearance, turning)}
         stepped={(direction) => {
-          const next = perSide === null ? null : steppedLength(perSide, direction, unit, false);
+          const next = perSide === null ? null : steppedLength(perSide, direction, unit, 'above');
           return next === null ? null : { rule: 'typed', perSide: next };
         }}
       />{' '}

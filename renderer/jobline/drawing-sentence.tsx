@@ -2,8 +2,6 @@ import type { Job } from '../../core/job';
 import { drawingUnits, type DrawingUnit } from '../../core/units';
 import { Choice } from '../controls/choice';
 import { LengthInput } from '../controls/length-input';
-import { PanelValue } from '../controls/panel-value';
-import { DrawingPanel } from '../panels/drawing-panel';
 import { setDrawing } from '../state/edits/set-drawing';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
@@ -13,6 +11,8 @@ export function DrawingSentence({ job }: { job: Job }) {
   const app = useApp();
   const drawing = useAppState((state) => state.made?.plan.drawing ?? null);
   const unused = drawing?.unused.reduce((sum, { count }) => sum + count, 0) ?? 0;
+  const account =
+    unused === 0 ? 'all of it used' : `${unused} ${unused === 1 ? 'entity' : 'entities'} not used`;
   return (
     <>
       Drawing <span className="file-name">{job.drawing.fileName}</span> in{' '}
@@ -38,15 +38,14 @@ export function DrawingSentence({ job }: { job: Job }) {
       closed,{' '}
       <span className="glued">
         {drawing ? (
-          <PanelValue
-            label="Drawing account"
-            text={
-              unused === 0 ? 'all of it used' : `${unused} ${unused === 1 ? 'entity' : 'entities'} not used`
-            }
-            title="What became of the drawing"
+          <button
+            type="button"
+            className="value value-panel"
+            aria-label={`Drawing account: ${account}`}
+            onClick={() => app.store.setState({ pane: 'drawing' })}
           >
-            <DrawingPanel drawing={drawing} />
-          </PanelValue>
+            {account}
+          </button>
         ) : (
           'not read yet'
         )}

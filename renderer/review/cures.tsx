@@ -6,6 +6,7 @@ import type { App } from '../state/app-store';
 import { setCorner } from '../state/edits/set-corner';
 import { setCornerRule } from '../state/edits/set-corner-rule';
 import { setSizeShift } from '../state/edits/set-size-shift';
+import { setDrawing } from '../state/edits/set-drawing';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
@@ -63,6 +64,8 @@ function cureEdit(app: App, cure: Cure): (() => void) | null {
           corner: { contourId: cure.contourId, ...cure.at },
           change: { inside: null, outside: null, path: null },
         });
+    case 'unit':
+      return () => editJob(app, setDrawing, { unit: cure.unit });
     case 'size-shift':
       return () => editJob(app, setSizeShift, cure);
     case 'fillet':
@@ -88,6 +91,8 @@ function shortName(cure: Cure, unit: DisplayUnit): string {
       return cornerName(cure, unit);
     case 'forget-corner':
       return 'Forget the choice';
+    case 'unit':
+      return `Read it in ${cure.unit}`;
     case 'size-shift':
       return cure.sizeShift === 0
         ? 'No size shift'

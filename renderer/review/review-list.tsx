@@ -18,7 +18,7 @@ export function ReviewList() {
   return (
     <section className="review" aria-label="Review" data-stale={isStale || undefined}>
       <header className="review-head">
-        <h2>Review</h2>
+        <h2 className="unseen">Review</h2>
         <Filter open={numbered.filter(({ finding }) => isOpen(finding, job)).length} all={findings.length} />
       </header>
       <ReleaseState />

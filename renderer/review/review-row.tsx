@@ -1,7 +1,7 @@
 import { memo, useEffect, useRef } from 'react';
 import type { Finding } from '../../core/finding';
-import { sameTarget, type Target } from '../state/app-state';
 import { hoverTarget, selectTarget } from '../state/select-target';
+import { sameTarget, type Target } from '../state/target';
 import { useApp, useAppState } from '../state/use-app';
 import { Cures } from './cures';
 import { PlacePicture } from './place-picture';

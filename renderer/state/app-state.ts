@@ -1,4 +1,4 @@
-import type { DrawingSize } from '../../core/drawing/drawing';
+import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
 import type { Job } from '../../core/job';
 import type { OpenedJob } from '../../core/open-job-file';
 import type { Plan } from '../../core/plan';
@@ -6,16 +6,11 @@ import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
 import type { HostFile, KeptDraft } from '../../electron/contract/host-api';
 import type { History } from './history';
+import type { Target } from './target';
 import type { DrawingPoint, Size, Viewport } from './viewport';
 
-/** What a person points at or has picked: a finding or a member, on the canvas or in the review list alike. */
-export type Target =
-  { readonly kind: 'finding'; readonly key: string } | { readonly kind: 'member'; readonly id: string };
-
-export const sameTarget = (a: Target | null, b: Target | null): boolean =>
-  a === b ||
-  (a?.kind === 'finding' && b?.kind === 'finding' && a.key === b.key) ||
-  (a?.kind === 'member' && b?.kind === 'member' && a.id === b.id);
+/** Beside the picture: what has to be settled, or how the drawing is read. The picture shows what it is about. */
+export type Pane = 'review' | 'drawing';
 
 /** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
 export interface CornerName {
@@ -24,9 +19,12 @@ export interface CornerName {
   readonly y: number;
 }
 
-/** What the picture is made of; each can be switched off in the legend. */
-export const pictureParts = ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'] as const;
-export type PicturePart = (typeof pictureParts)[number];
+/** What the picture is made of, by what it is about; each can be switched off in the legend. */
+export const pictureParts = {
+  review: ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'],
+  drawing: ['edges', 'left out', 'lines', 'repairs'],
+} as const;
+export type PicturePart = (typeof pictureParts)[Pane][number];
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 export type DialogName = 'about' | 'keys';
@@ -39,6 +37,7 @@ export interface MadePlan {
 
 /** Everything the window shows. Derived geometry lives in `made` only, and is never edited. */
 export interface AppState {
+  readonly pane: Pane;
   readonly history: History<Job> | null;
   /** Where the job was opened from or saved to, and the job as it is there. */
   readonly file: { readonly token: string | null; readonly saved: Job | null };
@@ -49,8 +48,12 @@ export interface AppState {
   readonly trouble: Problem | null;
   /** Set while a plan is being made. */
   readonly progress: { readonly step: string; readonly fraction: number } | null;
-  /** The drawing's size where its unit must be asked for. */
-  readonly unitQuestion: DrawingSize | null;
+  /** What is to be seen of the drawing as such; null until it is there. */
+  readonly survey: DrawingSurvey | null;
+  /** The drawing that the survey is of. */
+  readonly surveyed: Job['drawing'] | null;
+  /** The unit of the drawing is being asked for. */
+  readonly unitAsked: boolean;
   /** A file that waits for the answer whether unsaved changes may go. */
   readonly waiting: HostFile | null;
   /** Unsaved work of earlier windows that waits for an answer. */
@@ -82,13 +85,16 @@ export interface AppState {
 }
 
 export const emptyState: AppState = {
+  pane: 'review',
   history: null,
   file: { token: null, saved: null },
   made: null,
   problem: null,
   trouble: null,
   progress: null,
-  unitQuestion: null,
+  survey: null,
+  surveyed: null,
+  unitAsked: false,
   waiting: null,
   leftOver: [],
   distrust: null,

@@ -1,4 +1,4 @@
-import type { DrawingSize } from '../../core/drawing/drawing';
+import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
@@ -64,13 +64,23 @@ export class CoreClient {
     return this.#ask((connection) => connection.files(job), always);
   }
 
-  drawingSize(job: Job): Promise<Result<DrawingSize>> {
-    return this.#ask((connection) => connection.drawingSize(job), always);
+  /** What is to be seen of the drawing; `stale` where a plan was asked for meanwhile. */
+  async survey(job: Job): Promise<Result<DrawingSurvey> | typeof stale> {
+    const revision = this.#revision;
+    const isWanted = () => revision === this.#revision;
+    const result = await this.#ask((connection) => connection.survey(job), isWanted);
+    return isWanted() ? result : stale;
   }
 
   /** Lets no plan asked for so far come back. */
   forget(): void {
     this.#revision++;
+  }
+
+  /** Stops whatever is being worked out, together with its worker; its reply comes back as `stale`. */
+  stop(): void {
+    this.forget();
+    this.#running?.abandon();
   }
 
   /** Never rejects: what goes wrong comes back as a problem. */

@@ -8,7 +8,7 @@ const pipeline = createPipeline();
 const api: CoreWorkerApi = {
   plan: (job, progress) => pipeline.plan(job, progress),
   files: (job) => pipeline.files(job),
-  drawingSize: (job) => pipeline.drawingSize(job),
+  survey: (job) => pipeline.survey(job),
 };
 
 expose(api);

@@ -14,7 +14,7 @@ export function startWorker(): CoreConnection {
   return {
     plan: (job, progress) => remote.plan(job, proxy(progress)),
     files: (job) => remote.files(job),
-    drawingSize: (job) => remote.drawingSize(job),
+    survey: (job) => remote.survey(job),
     died,
     end: () => worker.terminate(),
   };

@@ -53,8 +53,11 @@ describe('the pipeline on a bad job: one clear problem', () => {
     expect(problemOf(job)).toBe('units-needed');
     const answered: Job = { ...job, drawing: { ...job.drawing, unit: 'inch' } };
     expect(planOf(answered).summary.partSize.width).toBeCloseTo(20 * 25.4, 9);
-    const size = createPipeline().drawingSize(job);
-    expect(size.ok && [size.value.statedUnit, size.value.width, size.value.height]).toEqual([null, 20, 10]);
+    const survey = createPipeline().survey(job);
+    expect(survey.ok && survey.value.units.slice(0, 2)).toMatchObject([
+      { unit: 'mm', width: 20, height: 10, isStated: false },
+      { unit: 'inch', width: 508, height: 254, isStated: false },
+    ]);
   });
 
   it('a drawing without a closed contour', () => {

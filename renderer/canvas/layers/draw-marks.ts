@@ -1,5 +1,5 @@
 import type { Job } from '../../../core/job';
-import { sameTarget, type Target } from '../../state/app-state';
+import { sameTarget, type Target } from '../../state/target';
 import { badgeRadius, type Mark } from '../mark-layout';
 import type { View } from '../drawing-space';
 

@@ -1,12 +1,8 @@
-import type { PicturePart, Target } from '../../state/app-state';
+import type { PicturePart } from '../../state/app-state';
+import type { Target } from '../../state/target';
 import { boxesMeet, inDrawingSpace, type View } from '../drawing-space';
 import { strokeChunks } from '../path-chunk';
 import type { MemberPicture, Scene } from '../scene';
-
-/** The drawing's outline, faint, under everything. */
-export function drawDrawing(context: CanvasRenderingContext2D, scene: Scene, view: View): void {
-  strokeChunks(context, view, scene.drawing, { color: view.palette.faint, width: 1 });
-}
 
 /** Punches and dies: the body of the punch tinted, the as-cut edge thin, the designed contour over it. */
 export function drawMembers(

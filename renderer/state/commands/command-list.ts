@@ -2,6 +2,7 @@ import type { Command } from '../command';
 import { clearSelectionCommand } from './clear-selection';
 import { exportFilesCommand } from './export-files';
 import { fitViewCommand } from './fit-view';
+import { goOnCommand } from './go-on';
 import { openFileCommand } from './open-file';
 import { redoCommand } from './redo';
 import { saveJobCommand } from './save-job';
@@ -9,8 +10,11 @@ import { saveJobAsCommand } from './save-job-as';
 import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
 import { showAboutCommand, showKeysCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
+import { stopCalculationCommand } from './stop-calculation';
+import { switchPaneCommand } from './switch-pane';
 import { switchThemeCommand } from './switch-theme';
 import { switchUnitCommand } from './switch-unit';
+import { takeContourCommand } from './take-contour';
 import { undoCommand } from './undo';
 import { zoomInCommand, zoomOutCommand } from './zoom';
 
@@ -25,9 +29,13 @@ export const commandList: readonly Command[] = [
   openCornerCommand,
   nextCornerCommand,
   previousCornerCommand,
+  takeContourCommand,
+  stopCalculationCommand,
+  goOnCommand,
   fitViewCommand,
   zoomInCommand,
   zoomOutCommand,
+  switchPaneCommand,
   switchUnitCommand,
   switchThemeCommand,
   nextFindingCommand,

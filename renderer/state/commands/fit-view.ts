@@ -1,5 +1,9 @@
 import { Maximize } from 'lucide-react';
+import type { Box } from '../../../core/geometry/contour';
+import { boxAround } from '../../../core/geometry/contour-measures';
+import type { AppState } from '../app-state';
 import type { Command } from '../command';
+import { linesBox } from '../lines-box';
 import { planBox } from '../plan-box';
 import { fitted } from '../viewport';
 
@@ -9,9 +13,16 @@ export const fitViewCommand: Command = {
   label: () => 'Show everything',
   shortcuts: ['F', 'Home'],
   icon: Maximize,
-  enabled: (state) => state.made !== null,
+  enabled: (state) => wholeBox(state) !== null,
   run: ({ store }) => {
-    const { made, canvasSize } = store.getState();
-    if (made) store.setState({ viewport: fitted(planBox(made.plan), canvasSize) });
+    const box = wholeBox(store.getState());
+    if (box) store.setState(({ canvasSize }) => ({ viewport: fitted(box, canvasSize) }));
   },
 };
+
+/** Around what the picture is about: the tools, or the sheet as it came. */
+function wholeBox({ made, survey, pane }: AppState): Box | null {
+  const sheet = survey && linesBox(survey.lines);
+  if (!made) return sheet;
+  return pane === 'drawing' && sheet ? boxAround(made.plan.drawing.box, sheet) : planBox(made.plan);
+}

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { gapHistogram } from '../../../core/drawing/gap-histogram';
 import { outlineOf } from '../../../core/drawing/read-drawing';
+import { surveyDrawing } from '../../../core/drawing/survey-drawing';
 import { unitCandidates } from '../../../core/drawing/unit-candidates';
+import type { GapHistogram } from '../../../core/drawing/gap-histogram';
+import type { DrawingUnit } from '../../../core/units';
 import { dxf, line, raw, square, valueOf, type Groups } from './drawn';
 
 const sized = (side: number, unit: number) =>
@@ -27,6 +29,11 @@ describe('candidates for the unit, with the size that the part then has', () => 
 });
 
 describe('the gaps between ends', () => {
+  const gapsOf = (entities: Groups, unit: DrawingUnit = 'mm'): GapHistogram => {
+    const { gaps } = surveyDrawing(raw(dxf({ entities })), unit);
+    if (!gaps) throw new Error('no gaps in a drawing with a unit');
+    return gaps;
+  };
   const withGaps = (...gaps: number[]): Groups =>
     gaps.flatMap((gap, i) => [
       ...[...line(0, 20 * i, 10, 20 * i), ...line(10, 20 * i + gap, 10, 20 * i + 10)],
@@ -34,10 +41,7 @@ describe('the gaps between ends', () => {
     ]);
 
   it('are counted by size; ends that meet are exact', () => {
-    const { exact, bins, beyond, suggested } = gapHistogram(
-      raw(dxf({ entities: withGaps(0.003, 0.0031, 0.4) })),
-      'mm',
-    );
+    const { exact, bins, beyond, suggested } = gapsOf(withGaps(0.003, 0.0031, 0.4));
     expect(exact).toBe(18);
     expect(beyond).toBe(0);
     const found = bins.filter(({ count }) => count > 0).map(({ from, to, count }) => [from, to, count]);
@@ -45,24 +49,32 @@ describe('the gaps between ends', () => {
       [expect.closeTo(0.002, 12), expect.closeTo(0.005, 12), 4],
       [expect.closeTo(0.2, 12), expect.closeTo(0.5, 12), 2],
     ]);
+    // Where they are, for the canvas: both ends of the gap of 0.4.
+    const places = bins.find(({ from }) => from > 0.1)?.places ?? [];
+    expect(places.map(({ x, y }) => [x, y])).toEqual(
+      expect.arrayContaining([
+        [10, 40],
+        [10, 40.4],
+      ]),
+    );
     // Between 0.0031 and 0.4: their geometric mean.
     expect(suggested).toBeCloseTo(Math.sqrt(0.0031 * 0.4), 9);
   });
 
   it('what is suggested closes the small ones and leaves the large one open', () => {
     const drawing = raw(dxf({ entities: withGaps(0.003, 0.02, 0.4) }));
-    const { suggested } = gapHistogram(drawing, 'mm');
+    const { suggested } = gapsOf(withGaps(0.003, 0.02, 0.4));
     expect(valueOf(outlineOf(drawing, 'mm', suggested ?? NaN)).contours).toHaveLength(2);
   });
 
   it('scale with the unit; without gaps there is nothing to suggest', () => {
-    const inch = gapHistogram(raw(dxf({ entities: withGaps(0.001) })), 'inch');
+    const inch = gapsOf(withGaps(0.001), 'inch');
     expect(inch.bins.find(({ count }) => count > 0)?.from).toBeCloseTo(0.02, 12);
-    expect(gapHistogram(raw(dxf({ entities: withGaps(0) })), 'mm')).toMatchObject({
+    expect(gapsOf(withGaps(0))).toMatchObject({
       exact: 8,
       suggested: null,
     });
-    expect(gapHistogram(raw(dxf({ entities: square(0, 0, 9) })), 'mm')).toMatchObject({
+    expect(gapsOf(square(0, 0, 9))).toMatchObject({
       exact: 0,
       suggested: null,
     });

@@ -71,7 +71,8 @@ test('a drawing without a unit is asked about with the sizes it would have', asy
   const core = fakeCore({ plan: () => failed('units-needed', 'The drawing states no unit', '', 'Choose.') });
   const { code, error } = await run([drawing, '--out', out], core);
   expect(code).toBe(1);
-  expect(error[0]).toContain('--unit mm (the part is then 1.5 × 0.75 mm) or --unit inch (1.5 × 0.75 inch)');
+  expect(error[0]).toContain('--unit mm (1.5 × 0.75 mm, 0.05906 × 0.02953 in)');
+  expect(error[0]).toContain('--unit inch (38.1 × 19.05 mm, 1.5 × 0.75 in)');
   expect(existsSync(out)).toBe(false);
 });
 

@@ -45,6 +45,8 @@ test('the file on the command line is found among the switches', () => {
   expect(fileArgument(['electron', 'dist/electron/main.cjs', 'a.diewright.json'], false)).toBe(
     resolve('a.diewright.json'),
   );
+  for (const name of ['a.SVG', 'a.csv', 'a.txt'])
+    expect(fileArgument(['diewright', name], true)).toBe(resolve(name));
   expect(fileArgument(['electron', 'main.json'], false)).toBeNull();
   expect(fileArgument(['diewright', '--x=a.dxf'], true)).toBeNull();
 });

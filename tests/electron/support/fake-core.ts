@@ -11,7 +11,18 @@ export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
       text.startsWith('{')
         ? done(JSON.parse(text) as Job)
         : failed('job-unreadable', 'The job is not JSON', 'line 1', 'Give another file.'),
-    drawingSize: () => done({ statedUnit: null, width: 1.5, height: 0.75 }),
+    survey: () =>
+      done({
+        format: 'dxf',
+        units: [
+          { unit: 'mm', width: 1.5, height: 0.75, isStated: false, isUsual: true },
+          { unit: 'inch', width: 38.1, height: 19.05, isStated: false, isUsual: true },
+        ],
+        layers: [],
+        colours: [],
+        gaps: null,
+        lines: [],
+      }),
     plan: () => done(emptyPlan(true)),
     files: (job) =>
       done([

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawingSize, outlineOf } from '../../../core/drawing/read-drawing';
+import { outlineOf } from '../../../core/drawing/read-drawing';
+import { unitCandidates } from '../../../core/drawing/unit-candidates';
 import { drawingUnits, type DrawingUnit } from '../../../core/units';
 import { dxf, raw, square, valueOf } from '../../core/drawing/drawn';
 
@@ -33,7 +34,7 @@ describe('$INSUNITS', () => {
   it.each(published)('%i is %s, %d mm', (code, unit, mm) => {
     const drawing = stating(9, '$INSUNITS', 70, code);
     expect(drawing.statedUnit).toBe(unit);
-    expect(drawingSize(drawing)).toEqual({ statedUnit: unit, width: 4, height: 4 });
+    expect(unitCandidates(drawing)[0]).toMatchObject({ unit, isStated: true, width: 4 * mm, height: 4 * mm });
     const size = 4 * mm;
     // A unit in which the square is a speck or a continent is read, but holds no part.
     if (size < 0.01 || size > 1e6) return;
@@ -48,6 +49,6 @@ describe('$INSUNITS', () => {
 
   it('absent, as in R12, states none; $MEASUREMENT does not stand in for it', () => {
     expect(stating(9, '$ACADVER', 1, 'AC1009', 9, '$MEASUREMENT', 70, 1).statedUnit).toBeNull();
-    expect(drawingSize(stating())).toEqual({ statedUnit: null, width: 4, height: 4 });
+    expect(unitCandidates(stating())[0]).toMatchObject({ unit: 'mm', isStated: false, width: 4, height: 4 });
   });
 });

@@ -4,18 +4,18 @@ import { readClearance } from '../../../renderer/jobline/clearance-value';
 
 describe('steppedLength', () => {
   it('turns the second digit in the unit on display', () => {
-    expect(steppedLength(0.25, 1, 'mm', false)).toBe(0.26);
-    expect(steppedLength(0.25, -1, 'mm', false)).toBe(0.24);
-    expect(steppedLength(1.5, 1, 'mm', false)).toBe(1.6);
-    expect(steppedLength(0.02, -1, 'mm', false)).toBe(0.019);
-    expect(steppedLength(0.254, 1, 'inch', false)).toBeCloseTo(0.011 * 25.4, 9);
+    expect(steppedLength(0.25, 1, 'mm', 'above')).toBe(0.26);
+    expect(steppedLength(0.25, -1, 'mm', 'above')).toBe(0.24);
+    expect(steppedLength(1.5, 1, 'mm', 'above')).toBe(1.6);
+    expect(steppedLength(0.02, -1, 'mm', 'above')).toBe(0.019);
+    expect(steppedLength(0.254, 1, 'inch', 'above')).toBeCloseTo(0.011 * 25.4, 9);
   });
 
   it('stops at the end of the range', () => {
-    expect(steppedLength(0, 1, 'mm', true)).toBe(0.001);
-    expect(steppedLength(0, -1, 'mm', true)).toBeNull();
-    expect(steppedLength(0.0001, -1, 'mm', true)).toBe(0);
-    expect(steppedLength(0.0001, -1, 'mm', false)).toBeNull();
+    expect(steppedLength(0, 1, 'mm', 'zero')).toBe(0.001);
+    expect(steppedLength(0, -1, 'mm', 'zero')).toBeNull();
+    expect(steppedLength(0.0001, -1, 'mm', 'zero')).toBe(0);
+    expect(steppedLength(0.0001, -1, 'mm', 'above')).toBeNull();
   });
 });
 

@@ -50,11 +50,12 @@ describe('keepPlanCurrent', () => {
     );
     keepPlanCurrent(app);
     await settled();
-    expect(app.store.getState().unitQuestion).toEqual({ statedUnit: null, width: 20, height: 10 });
+    expect(app.store.getState().unitAsked).toBe(true);
+    expect(app.store.getState().survey?.units.map(({ unit }) => unit)).toEqual(['mm', 'inch']);
     editJob(app, setDrawing, { unit: 'inch' });
     await settled();
-    const { unitQuestion, problem, made } = app.store.getState();
-    expect([unitQuestion, problem]).toEqual([null, null]);
+    const { unitAsked, problem, made } = app.store.getState();
+    expect([unitAsked, problem]).toEqual([false, null]);
     expect(made?.job.drawing.unit).toBe('inch');
   });
 

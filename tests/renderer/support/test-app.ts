@@ -1,3 +1,4 @@
+import type { DrawingSurvey } from '../../../core/drawing/survey-drawing';
 import type { Finding } from '../../../core/finding';
 import { newJob, type Job } from '../../../core/job';
 import type { Plan } from '../../../core/plan';
@@ -28,6 +29,19 @@ export const testPlan = (findings: readonly Finding[] = [], job: Job = testJob):
     released: findings.length === 0,
   });
 
+/** What is to be seen of a drawing of 20 × 10 units that states none. */
+export const testSurvey = (): DrawingSurvey => ({
+  format: 'dxf',
+  units: [
+    { unit: 'mm', width: 20, height: 10, isStated: false, isUsual: true },
+    { unit: 'inch', width: 508, height: 254, isStated: false, isUsual: true },
+  ],
+  layers: [{ name: '0', pieces: 1, hidden: null }],
+  colours: [{ colour: 7, pieces: 1 }],
+  gaps: null,
+  lines: [],
+});
+
 /** A window without a page: its core answers at once with what the test says. */
 export function testApp(
   initial: Partial<AppState> = {},
@@ -36,7 +50,7 @@ export function testApp(
   const connection: CoreConnection = {
     plan: (job) => Promise.resolve(answer(job)),
     files: () => Promise.resolve(done([{ name: 'bracket.dxf', text: '0\nEOF\n' }])),
-    drawingSize: () => Promise.resolve(done({ statedUnit: null, width: 20, height: 10 })),
+    survey: () => Promise.resolve(done(testSurvey())),
     died: new Promise(() => {}),
     end: () => {},
   };

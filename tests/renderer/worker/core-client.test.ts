@@ -4,7 +4,7 @@ import type { Plan } from '../../../core/plan';
 import { done, type Result } from '../../../core/problem';
 import { CoreClient, stale } from '../../../renderer/worker/core-client';
 import type { CoreConnection } from '../../../renderer/worker/messages';
-import { testPlan } from '../support/test-app';
+import { testPlan, testSurvey } from '../support/test-app';
 
 const jobNamed = (name: string): Job => newJob(`${name}.dxf`, '');
 const quiet = () => {};
@@ -20,7 +20,7 @@ function testWorker() {
         asked.push({ job, answer: resolve, break: reject });
       }),
     files: () => Promise.resolve(done([])),
-    drawingSize: () => Promise.resolve(done({ statedUnit: null, width: 1, height: 1 })),
+    survey: () => Promise.resolve(done(testSurvey())),
     died: new Promise((resolve) => {
       die = resolve;
     }),

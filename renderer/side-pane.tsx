@@ -1,0 +1,35 @@
+import { Tabs } from 'radix-ui';
+import { DrawingPane } from './drawing/drawing-pane';
+import { ReviewList } from './review/review-list';
+import type { Pane } from './state/app-state';
+import { openFindings } from './state/open-findings';
+import { useApp, useAppState } from './state/use-app';
+
+/** Beside the picture: what has to be settled, and how the drawing is read. */
+export function SidePane() {
+  const { store } = useApp();
+  const pane = useAppState((state) => state.pane);
+  const open = useAppState((state) => openFindings(state).length);
+  return (
+    <Tabs.Root
+      className="side"
+      value={pane}
+      onValueChange={(chosen) => store.setState({ pane: chosen as Pane, hovered: null })}
+    >
+      <Tabs.List className="side-tabs" aria-label="Beside the picture">
+        <Tabs.Trigger className="side-tab" value="review">
+          Review{open > 0 && <span className="side-count">{open}</span>}
+        </Tabs.Trigger>
+        <Tabs.Trigger className="side-tab" value="drawing">
+          Drawing
+        </Tabs.Trigger>
+      </Tabs.List>
+      <Tabs.Content className="side-content" value="review" tabIndex={-1}>
+        <ReviewList />
+      </Tabs.Content>
+      <Tabs.Content className="side-content" value="drawing" tabIndex={-1}>
+        <DrawingPane />
+      </Tabs.Content>
+    </Tabs.Root>
+  );
+}
