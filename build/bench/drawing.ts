@@ -1,6 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import DxfParser from 'dxf-parser';
 import { outlineOf, readDrawing } from '../../core/drawing/read-drawing';
+import type { RawDrawing } from '../../core/drawing/raw-drawing';
+import { processorTime } from './processor-time';
 import { comb, plates, stars, type BigDrawing } from './big-drawing';
 
 /**
@@ -65,30 +67,29 @@ function measure(what: string, drawing: BigDrawing | undefined): Reading {
   const small = makers[wantedName ?? '']?.(4000).text ?? '';
   if (what === 'dxf-parser') {
     new DxfParser().parseSync(small);
-    const start = process.cpuUsage();
-    new DxfParser().parseSync(drawing.text);
-    return { seconds: [since(start)], megabytes: peak(), contours: 0 };
+    const seconds = processorTime(() => void new DxfParser().parseSync(drawing.text));
+    return { seconds: [seconds], megabytes: peak(), contours: 0 };
   }
   read(new TextEncoder().encode(small));
   const bytes = new TextEncoder().encode(drawing.text);
-  const start = process.cpuUsage();
-  const raw = readDrawing(bytes);
-  if (!raw.ok) throw new Error(raw.problem.what);
-  const readTime = since(start);
-  const again = process.cpuUsage();
-  const outline = outlineOf(raw.value, 'mm', 0.005);
-  if (!outline.ok) throw new Error(outline.problem.what);
-  return { seconds: [readTime, since(again)], megabytes: peak(), contours: outline.value.contours.length };
+  const raws: RawDrawing[] = [];
+  const reading = processorTime(() => {
+    const raw = readDrawing(bytes);
+    if (!raw.ok) throw new Error(raw.problem.what);
+    raws.push(raw.value);
+  });
+  let contours = 0;
+  const joining = processorTime(() => {
+    const outline = outlineOf(raws[0] as RawDrawing, 'mm', 0.005);
+    if (!outline.ok) throw new Error(outline.problem.what);
+    contours = outline.value.contours.length;
+  });
+  return { seconds: [reading, joining], megabytes: peak(), contours };
 }
 
 function read(bytes: Uint8Array): void {
   const raw = readDrawing(bytes);
   if (raw.ok) outlineOf(raw.value, 'mm', 0.005);
-}
-
-function since(start: NodeJS.CpuUsage): number {
-  const { user, system } = process.cpuUsage(start);
-  return (user + system) / 1e6;
 }
 
 function peak(): number {

@@ -44,7 +44,7 @@ export function gapHistogram(strands: readonly Strand[]): GapHistogram {
     else {
       const bin = edges.findIndex((edge) => gap < edge) - 1;
       counts[bin] = (counts[bin] as number) + 1;
-      if ((counts[bin] as number) <= mostPlaces) places[bin]?.push(at);
+      if (counts[bin] <= mostPlaces) places[bin]?.push(at);
     }
   }
   const bins = counts.map((count, i) => ({
