@@ -1,6 +1,6 @@
 import { crossSegments, crossingRoom, endAt } from './cross-segments';
 import { MeetingNodes } from './meeting-nodes';
-import { alongSegment, copyOfTable, int, num, type SegmentTable } from './segment-table';
+import { alongSegment, withRoom, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**
@@ -89,8 +89,8 @@ class Splits {
 }
 
 /**
- * The pieces: those of whole elements stand at their element's index, those cut off follow behind, since most elements
- * are met by nothing.
+ * The pieces: a whole element is a piece as it stands, at the same index of the same columns, since most elements are
+ * met by nothing; the pieces of a cut element follow behind all elements.
  */
 interface Pieces {
   readonly table: SegmentTable;
@@ -106,9 +106,9 @@ interface Pieces {
 
 function cutPieces(table: SegmentTable, nodes: MeetingNodes, splits: Splits): Pieces {
   const order = splits.sorted();
-  const room = table.count + order.length;
+  const room = table.count + roomForCuts(table, nodes, splits);
   const pieces: Pieces = {
-    table: copyOfTable(table, room),
+    table: withRoom(table, room),
     elementOf: new Int32Array(room),
     middleAlong: new Float64Array(room),
     startNode: new Int32Array(room),
@@ -119,29 +119,31 @@ function cutPieces(table: SegmentTable, nodes: MeetingNodes, splits: Splits): Pi
   let k = 0;
   for (let i = 0; i < table.count; i++) {
     const isCut = k < order.length && splits.element[order[k] as number] === i;
-    if (!isCut && keepWhole(i, nodes, pieces)) continue;
-    const cutter = { element: i, fromNode: nodes.end(i, false), fromAlong: 0, last: -1 };
+    const from = nodes.end(i, false);
+    const to = nodes.end(i, true);
+    if (!isCut && !nodes.isJunction(from) && !nodes.isJunction(to)) {
+      setPiece(pieces, i, i, 1 / 2, nodes.root(from), nodes.root(to));
+      pieces.first[i] = i;
+      continue;
+    }
+    const cutter = { element: i, fromNode: from, fromAlong: 0, last: -1 };
+    pieces.first[i] = -1;
     for (; k < order.length && splits.element[order[k] as number] === i; k++) {
       const at = order[k] as number;
       addPiece(table, nodes, cutter, splits.node[at] as number, splits.along[at] as number, pieces);
     }
-    addPiece(table, nodes, cutter, nodes.end(i, true), 1, pieces);
-    pieces.first[i] = cutter.last < 0 ? -1 : i;
+    addPiece(table, nodes, cutter, to, 1, pieces);
   }
   return pieces;
 }
 
-/** An element that nothing meets is a piece as it stands. */
-function keepWhole(i: number, nodes: MeetingNodes, pieces: Pieces): boolean {
-  const from = nodes.root(nodes.end(i, false));
-  const to = nodes.root(nodes.end(i, true));
-  if (nodes.isJunction(from) || nodes.isJunction(to) || from === to) return false;
-  pieces.elementOf[i] = i;
-  pieces.middleAlong[i] = 1 / 2;
-  pieces.startNode[i] = from;
-  pieces.endNode[i] = to;
-  pieces.first[i] = i;
-  return true;
+/** How many pieces follow behind the elements at most: one more than its cuts for every element that is met. */
+function roomForCuts(table: SegmentTable, nodes: MeetingNodes, { element }: Splits): number {
+  let room = 2 * element.length;
+  for (let i = 0; i < table.count; i++) {
+    if (nodes.isJunction(nodes.end(i, false)) || nodes.isJunction(nodes.end(i, true))) room++;
+  }
+  return room;
 }
 
 /** How far the cutting of an element has come. */
@@ -167,7 +169,7 @@ function addPiece(
   const to = nodes.root(toNode);
   if (from === to) return;
   const { table } = pieces;
-  const piece = cutter.last < 0 ? i : table.count++;
+  const piece = table.count++;
   table.x0[piece] = nodes.isJunction(from) ? nodes.placeX(from) : num(elements.x0, i);
   table.y0[piece] = nodes.isJunction(from) ? nodes.placeY(from) : num(elements.y0, i);
   table.x1[piece] = nodes.isJunction(to) ? nodes.placeX(to) : num(elements.x1, i);
@@ -180,14 +182,26 @@ function addPiece(
     table.cy[piece] = num(elements.cy, i);
     table.radius[piece] = num(elements.radius, i);
   }
-  pieces.elementOf[piece] = i;
-  pieces.middleAlong[piece] = (cutter.fromAlong + toAlong) / 2;
-  pieces.startNode[piece] = from;
-  pieces.endNode[piece] = to;
-  if (cutter.last >= 0) pieces.nextOfElement[cutter.last] = piece;
+  setPiece(pieces, piece, i, (cutter.fromAlong + toAlong) / 2, from, to);
+  if (cutter.last < 0) pieces.first[i] = piece;
+  else pieces.nextOfElement[cutter.last] = piece;
   cutter.last = piece;
   cutter.fromNode = toNode;
   cutter.fromAlong = toAlong;
+}
+
+function setPiece(
+  pieces: Pieces,
+  piece: number,
+  element: number,
+  middleAlong: number,
+  from: number,
+  to: number,
+): void {
+  pieces.elementOf[piece] = element;
+  pieces.middleAlong[piece] = middleAlong;
+  pieces.startNode[piece] = from;
+  pieces.endNode[piece] = to;
 }
 
 function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): Arrangement {
@@ -199,16 +213,13 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): A
   const taken = new Uint8Array(total);
   let runs = 0;
   let placed = 0;
-  const next = (piece: number): number => {
-    if (nodes.isJunction(int(pieces.endNode, piece))) return -1;
-    const ofElement = int(pieces.nextOfElement, piece);
-    if (ofElement >= 0) return ofElement;
-    const follower = int(table.next, int(pieces.elementOf, piece));
-    return follower < 0 ? -1 : int(pieces.first, follower);
-  };
   const gather = (first: number, ring: boolean): void => {
     let last = first;
-    for (let piece = first; piece >= 0 && taken[piece] === 0; piece = next(piece)) {
+    for (
+      let piece = first;
+      piece >= 0 && taken[piece] === 0;
+      piece = nextPiece(pieces, table, nodes, piece)
+    ) {
       taken[piece] = 1;
       pieceOrder[placed++] = piece;
       last = piece;
@@ -217,21 +228,18 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): A
     endNode[runs] = ring ? -1 : int(pieces.endNode, last);
     runStart[++runs] = placed;
   };
-  const eachPiece = (visit: (piece: number) => void): void => {
-    for (let i = 0; i < table.count; i++) {
-      for (let piece = int(pieces.first, i); piece >= 0; piece = int(pieces.nextOfElement, piece))
-        visit(piece);
+  for (let i = 0; i < table.count; i++) {
+    let piece = int(pieces.first, i);
+    if (piece >= 0 && !nodes.hasPrevious(i)) gather(piece, false);
+    for (; piece >= 0; piece = int(pieces.nextOfElement, piece)) {
+      if (taken[piece] === 0 && nodes.isJunction(int(pieces.startNode, piece))) gather(piece, false);
     }
-  };
-  eachPiece((piece) => {
-    const begins =
-      nodes.isJunction(int(pieces.startNode, piece)) ||
-      (piece < table.count && !nodes.hasPrevious(int(pieces.elementOf, piece)));
-    if (begins) gather(piece, false);
-  });
-  eachPiece((piece) => {
-    if (taken[piece] === 0) gather(piece, true);
-  });
+  }
+  // What is left runs round without a beginning.
+  for (let i = 0; i < table.count; i++) {
+    const piece = int(pieces.first, i);
+    if (piece >= 0 && taken[piece] === 0) gather(piece, true);
+  }
   return {
     pieces: pieces.table,
     elements: table,
@@ -243,4 +251,13 @@ function gatherRuns(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes): A
     startNode: startNode.subarray(0, runs),
     endNode: endNode.subarray(0, runs),
   };
+}
+
+/** The piece that follows without anything else meeting it there; -1 where the run ends. */
+function nextPiece(pieces: Pieces, table: SegmentTable, nodes: MeetingNodes, piece: number): number {
+  if (nodes.isJunction(int(pieces.endNode, piece))) return -1;
+  const ofElement = int(pieces.nextOfElement, piece);
+  if (ofElement >= 0) return ofElement;
+  const follower = int(table.next, int(pieces.elementOf, piece));
+  return follower < 0 ? -1 : int(pieces.first, follower);
 }

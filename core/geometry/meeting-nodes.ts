@@ -2,11 +2,15 @@ import { int, type SegmentTable } from './segment-table';
 
 /** Meeting points, merged where they coincide (union-find), over two ends per element and any number of crossings. */
 export class MeetingNodes {
+  /** One more than the node that a node is merged into; 0 where it stands for itself. */
   private parent: Int32Array;
+  /** The junctions in the order in which they were found: their nodes and places. */
+  private readonly junctions: number[] = [];
   private readonly x: number[] = [];
   private readonly y: number[] = [];
-  private readonly junctionNodes: number[] = [];
-  private junction: Uint8Array;
+  /** One more than a node's index among the junctions; 0 for a mere end. */
+  private junction: Int32Array;
+  /** One more than the element before; 0 where there is none. */
   private readonly previous: Int32Array;
   private readonly elements: number;
   private count: number;
@@ -17,21 +21,22 @@ export class MeetingNodes {
     this.elements = table.count;
     this.count = 2 * table.count;
     this.parent = new Int32Array(this.count + 64);
-    for (let k = 0; k < this.parent.length; k++) this.parent[k] = k;
-    this.junction = new Uint8Array(this.parent.length);
-    this.previous = new Int32Array(table.count).fill(-1);
+    this.junction = new Int32Array(this.parent.length);
+    this.previous = new Int32Array(table.count);
     for (let i = 0; i < table.count; i++) {
       const next = int(table.next, i);
-      if (next >= 0) this.previous[next] = i;
+      if (next >= 0) this.previous[next] = i + 1;
     }
   }
 
   end(element: number, isEnd: boolean): number {
     const previous = int(this.previous, element);
-    return isEnd ? element : previous >= 0 ? previous : this.elements + element;
+    return isEnd ? element : previous > 0 ? previous - 1 : this.elements + element;
   }
 
-  hasPrevious = (element: number): boolean => int(this.previous, element) >= 0;
+  hasPrevious(element: number): boolean {
+    return int(this.previous, element) > 0;
+  }
 
   addCrossing(x: number, y: number): number {
     const node = this.count++;
@@ -55,61 +60,62 @@ export class MeetingNodes {
     this.unite(a, b);
   }
 
-  isJunction = (node: number): boolean => this.junction[this.root(node)] === 1;
+  /** Only junctions are ever merged, so that a node tells it by itself, whatever its root. */
+  isJunction(node: number): boolean {
+    return int(this.junction, node) > 0;
+  }
 
   root(node: number): number {
     let at = node;
-    while (int(this.parent, at) !== at) {
-      this.parent[at] = int(this.parent, int(this.parent, at));
-      at = int(this.parent, at);
+    for (let above = int(this.parent, at); above !== 0; above = int(this.parent, at)) {
+      const beyond = int(this.parent, above - 1);
+      if (beyond !== 0) this.parent[at] = beyond;
+      at = above - 1;
     }
     return at;
   }
 
   /** Where a junction lies, of its root: all that merged into it stands at the first one's place. */
-  placeX = (root: number): number => this.x[root] as number;
-  placeY = (root: number): number => this.y[root] as number;
+  placeX(root: number): number {
+    return this.x[int(this.junction, root) - 1] as number;
+  }
+  placeY(root: number): number {
+    return this.y[int(this.junction, root) - 1] as number;
+  }
 
   /** Merges junctions within the same-point tolerance of each other: a sweep over x. */
   mergeNear(): void {
-    const sorted = this.junctionNodes.sort((a, b) => (this.x[a] as number) - (this.x[b] as number));
-    const near = this.samePoint;
+    const { x, y, samePoint } = this;
+    const sorted = this.junctions.map((_, k) => k).sort((a, b) => (x[a] as number) - (x[b] as number));
     for (let k = 0; k < sorted.length; k++) {
       const a = sorted[k] as number;
       for (let m = k + 1; m < sorted.length; m++) {
         const b = sorted[m] as number;
-        if ((this.x[b] as number) - (this.x[a] as number) > near) break;
-        if (Math.abs((this.y[b] as number) - (this.y[a] as number)) <= near) this.unite(a, b);
+        if ((x[b] as number) - (x[a] as number) > samePoint) break;
+        if (Math.abs((y[b] as number) - (y[a] as number)) <= samePoint)
+          this.unite(this.junctions[a] as number, this.junctions[b] as number);
       }
     }
   }
 
   private markJunction(node: number, x: number, y: number): void {
-    if (this.junction[node] === 1) return;
-    this.junction[node] = 1;
-    this.x[node] = x;
-    this.y[node] = y;
-    this.junctionNodes.push(node);
-    const root = this.root(node);
-    if (this.junction[root] !== 1) {
-      this.junction[root] = 1;
-      this.x[root] = x;
-      this.y[root] = y;
-    }
+    if (this.isJunction(node)) return;
+    this.junction[node] = this.junctions.push(node);
+    this.x.push(x);
+    this.y.push(y);
   }
 
   private unite(a: number, b: number): void {
     const ra = this.root(a);
     const rb = this.root(b);
-    if (ra !== rb) this.parent[Math.max(ra, rb)] = Math.min(ra, rb);
+    if (ra !== rb) this.parent[Math.max(ra, rb)] = Math.min(ra, rb) + 1;
   }
 
   private grow(): void {
     const parent = new Int32Array(this.parent.length * 2);
     parent.set(this.parent);
-    for (let k = this.parent.length; k < parent.length; k++) parent[k] = k;
     this.parent = parent;
-    const junction = new Uint8Array(parent.length);
+    const junction = new Int32Array(parent.length);
     junction.set(this.junction);
     this.junction = junction;
   }

@@ -4,8 +4,12 @@ import type { SegmentIndex } from './segment-index';
 /** For every segment of a table those that come within a distance of it (boxes compared), as compressed rows. */
 export interface Neighbours {
   readonly within: number;
-  /** Neighbours of segment i are `list[start[i]] … list[start[i + 1] - 1]`, in no order, itself not among them. */
+  /**
+   * Neighbours of segment i are `list[start[i]] … list[start[i + 1] - 1]`, itself not among them; those that come after
+   * it in the table stand first, up to `list[later[i] - 1]`.
+   */
   readonly start: Int32Array;
+  readonly later: Int32Array;
   readonly list: Int32Array;
 }
 
@@ -38,15 +42,15 @@ function asRows(within: number, degree: Int32Array, pairs: Int32Array, used: num
   for (let i = 0; i + 1 < degree.length; i++) start[i + 1] = (start[i] as number) + (degree[i] as number);
   const next = start.slice();
   const list = new Int32Array(used);
-  for (let k = 0; k < used; k += 2) {
-    const i = pairs[k] as number;
-    const j = pairs[k + 1] as number;
-    list[next[i] as number] = j;
-    next[i] = (next[i] as number) + 1;
-    list[next[j] as number] = i;
-    next[j] = (next[j] as number) + 1;
-  }
-  return { within, start, list };
+  const put = (i: number, j: number): void => {
+    const at = next[i] as number;
+    list[at] = j;
+    next[i] = at + 1;
+  };
+  for (let k = 0; k < used; k += 2) put(pairs[k] as number, pairs[k + 1] as number);
+  const later = next.slice();
+  for (let k = 0; k < used; k += 2) put(pairs[k + 1] as number, pairs[k] as number);
+  return { within, start, later, list };
 }
 
 function grown(column: Int32Array): Int32Array<ArrayBuffer> {

@@ -54,23 +54,21 @@ export function offsetRegion(source: Region | PreparedRegion, distance: number):
   );
   const fate = new Uint8Array(arrangement.runCount);
   const limit = Math.abs(distance) - tolerance.tooNear;
-  const sourceOf = neighbours && sourcesOf(raw);
   const middle = new Float64Array(2);
   for (let run = 0; run < arrangement.runCount; run++) {
     const piece = middleOfRun(arrangement, run, middle);
     const x = num(middle, 0);
     const y = num(middle, 1);
-    const tooNear =
-      neighbours && sourceOf
-        ? isNearerAmong(
-            prepared.index,
-            neighbours,
-            int(sourceOf, int(arrangement.elementOf, piece)),
-            x,
-            y,
-            limit,
-          )
-        : isNearer(prepared.index, x, y, limit);
+    const tooNear = neighbours
+      ? isNearerAmong(
+          prepared.index,
+          neighbours,
+          int(raw.sourceOf, int(arrangement.elementOf, piece)),
+          x,
+          y,
+          limit,
+        )
+      : isNearer(prepared.index, x, y, limit);
     fate[run] = tooNear ? drop : forward;
   }
   return stitchLoops(arrangement, fate, {
@@ -97,34 +95,37 @@ function coveringNeighbours({ neighbours }: PreparedRegion, distance: number): N
 }
 
 /** Pairs of raw elements whose boxes touch, looked for only among the elements of neighbouring segments. */
-function pairsOfNeighbours(raw: RawOffset, { start, list }: Neighbours): PairVisitor {
-  const { table, parallel, join } = raw;
+function pairsOfNeighbours(raw: RawOffset, { start, later, list }: Neighbours): PairVisitor {
+  const { parallel, join } = raw;
   return (visit) => {
-    const boxes = segmentBoxes(table);
-    const room = tolerance.samePoint;
-    const meet = (a: number, b: number): void => {
-      if (a < 0 || b < 0) return;
-      if (num(boxes, 4 * a) > num(boxes, 4 * b + 2) + room) return;
-      if (num(boxes, 4 * b) > num(boxes, 4 * a + 2) + room) return;
-      if (num(boxes, 4 * a + 1) > num(boxes, 4 * b + 3) + room) return;
-      if (num(boxes, 4 * b + 1) > num(boxes, 4 * a + 3) + room) return;
-      if (int(table.next, a) === b && meetsNextOnlyThere(raw, a, b)) return;
-      if (int(table.next, b) === a && meetsNextOnlyThere(raw, b, a)) return;
-      visit(a, b);
-    };
+    const boxes = segmentBoxes(raw.table);
     for (let i = 0; i < parallel.length; i++) {
-      const parallelOfI = int(parallel, i);
-      const joinOfI = int(join, i);
-      for (let k = int(start, i); k < int(start, i + 1); k++) {
-        const j = int(list, k);
-        if (j < i) continue;
-        meet(parallelOfI, int(parallel, j));
-        meet(parallelOfI, int(join, j));
-        meet(joinOfI, int(parallel, j));
-        meet(joinOfI, int(join, j));
+      const from = int(start, i);
+      const to = int(later, i);
+      for (let side = 0; side < 2; side++) {
+        const a = side === 0 ? int(parallel, i) : int(join, i);
+        if (a < 0) continue;
+        for (let k = from; k < to; k++) {
+          const j = int(list, k);
+          const b = int(parallel, j);
+          const c = int(join, j);
+          if (b >= 0 && mayMeet(raw, boxes, a, b)) visit(a, b);
+          if (c >= 0 && mayMeet(raw, boxes, a, c)) visit(a, c);
+        }
       }
     }
   };
+}
+
+function mayMeet(raw: RawOffset, boxes: Float64Array, a: number, b: number): boolean {
+  const room = tolerance.samePoint;
+  if (num(boxes, 4 * a) > num(boxes, 4 * b + 2) + room) return false;
+  if (num(boxes, 4 * b) > num(boxes, 4 * a + 2) + room) return false;
+  if (num(boxes, 4 * a + 1) > num(boxes, 4 * b + 3) + room) return false;
+  if (num(boxes, 4 * b + 1) > num(boxes, 4 * a + 3) + room) return false;
+  if (int(raw.table.next, a) === b) return !meetsNextOnlyThere(raw, a, b);
+  if (int(raw.table.next, b) === a) return !meetsNextOnlyThere(raw, b, a);
+  return true;
 }
 
 /**
@@ -134,22 +135,13 @@ function pairsOfNeighbours(raw: RawOffset, { start, list }: Neighbours): PairVis
  */
 function meetsNextOnlyThere({ table, firstJoin, smooth }: RawOffset, from: number, to: number): boolean {
   if (from >= firstJoin || to >= firstJoin) return true;
-  const [a, b] = [num(table.bulge, from), num(table.bulge, to)];
+  const a = num(table.bulge, from);
+  const b = num(table.bulge, to);
   return (a === 0 && b === 0) || (smooth[from] === 1 && Math.abs(a) + Math.abs(b) < nearlyFullTurn);
 }
 
 /** Two half turns have a bulge of 1 each. */
 const nearlyFullTurn = 1.9;
-
-/** The segment that each raw element came from. */
-function sourcesOf({ table, parallel, join }: RawOffset): Int32Array {
-  const sourceOf = new Int32Array(table.count);
-  for (let i = 0; i < parallel.length; i++) {
-    if (int(parallel, i) >= 0) sourceOf[int(parallel, i)] = i;
-    if (int(join, i) >= 0) sourceOf[int(join, i)] = i;
-  }
-  return sourceOf;
-}
 
 /** Whether any neighbour of a segment comes nearer to a point at the offset from it than the limit. */
 function isNearerAmong(

@@ -10,6 +10,8 @@ export interface RawOffset {
   readonly parallel: Int32Array;
   /** The arc about the segment's end; -1 where there is none. */
   readonly join: Int32Array;
+  /** The segment that each element came from. */
+  readonly sourceOf: Int32Array;
   /** Elements from here on are arcs about corners. */
   readonly firstJoin: number;
   /** 1 for an element that runs tangent into the next one. */
@@ -23,10 +25,16 @@ export interface RawOffset {
  * inside out have no parallel. O(n).
  */
 export function rawOffset(source: SegmentTable, corners: Corners, distance: number): RawOffset {
-  const raw = emptyTable(source.count + openCorners(corners, distance));
+  // Some room behind them for the pieces that the arrangement cuts.
+  const raw = emptyTable(Math.ceil(1.5 * source.count) + openCorners(corners, distance));
   const parallel = new Int32Array(source.count);
   const join = new Int32Array(source.count).fill(-1);
-  for (let i = 0; i < source.count; i++) parallel[i] = addParallel(source, corners, i, distance, raw);
+  const sourceOf = new Int32Array(raw.x0.length);
+  for (let i = 0; i < source.count; i++) {
+    const element = addParallel(source, corners, i, distance, raw);
+    parallel[i] = element;
+    if (element >= 0) sourceOf[element] = i;
+  }
   const firstJoin = raw.count;
   const smooth = new Uint8Array(raw.x0.length);
   const afterPoint = new Int32Array(source.count).fill(vanished);
@@ -46,6 +54,7 @@ export function rawOffset(source: SegmentTable, corners: Corners, distance: numb
     } else if (bulge * distance > 0) {
       const arc = addJoin(source, corners, i, k, distance, raw);
       join[i] = arc;
+      sourceOf[arc] = i;
       link(from, arc);
       link(arc, to);
     } else if (from >= 0 && to >= 0) {
@@ -59,7 +68,7 @@ export function rawOffset(source: SegmentTable, corners: Corners, distance: numb
     while (next <= firstPoint) next = int(afterPoint, firstPoint - next);
     raw.next[e] = next;
   }
-  return { table: raw, parallel, join, firstJoin, smooth };
+  return { table: raw, parallel, join, sourceOf, firstJoin, smooth };
 }
 
 /**

@@ -20,28 +20,31 @@ export interface SegmentTable {
   readonly next: Int32Array;
 }
 
+/** All columns in one piece of memory, which is asked for in half the time of nine. */
 export function emptyTable(capacity: number): SegmentTable {
-  const column = () => new Float64Array(capacity);
+  const memory = new ArrayBuffer(capacity * 68);
+  const column = (k: number) => new Float64Array(memory, k * 8 * capacity, capacity);
   return {
     count: 0,
-    x0: column(),
-    y0: column(),
-    x1: column(),
-    y1: column(),
-    bulge: column(),
-    cx: column(),
-    cy: column(),
-    radius: column(),
-    next: new Int32Array(capacity).fill(-1),
+    x0: column(0),
+    y0: column(1),
+    x1: column(2),
+    y1: column(3),
+    bulge: column(4),
+    cx: column(5),
+    cy: column(6),
+    radius: column(7),
+    next: new Int32Array(memory, 64 * capacity, capacity).fill(-1),
   };
 }
 
-/** The same segments, with room for more behind them; unlinked. */
-export function copyOfTable(table: SegmentTable, capacity: number): SegmentTable {
+/** The same segments with room for more behind them: in the same columns where they are long enough. */
+export function withRoom(table: SegmentTable, capacity: number): SegmentTable {
+  if (table.x0.length >= capacity) return { ...table };
   const copy = emptyTable(capacity);
   copy.count = table.count;
-  for (const name of ['x0', 'y0', 'x1', 'y1', 'bulge', 'cx', 'cy', 'radius'] as const) {
-    copy[name].set(table.count === table[name].length ? table[name] : table[name].subarray(0, table.count));
+  for (const name of ['x0', 'y0', 'x1', 'y1', 'bulge', 'cx', 'cy', 'radius', 'next'] as const) {
+    copy[name].set(table[name].subarray(0, table.count));
   }
   return copy;
 }
@@ -217,11 +220,16 @@ export function segmentBoxes(table: SegmentTable): Float64Array {
     if (r > 0) {
       const cx = num(table.cx, i);
       const cy = num(table.cy, i);
+      // A point of the circle is on the arc where it lies on the arc's side of the chord: to the right of a left turn.
+      const sense = num(table.bulge, i) > 0 ? 1 : -1;
+      const dx = (x1 - x0) * sense;
+      const dy = (y1 - y0) * sense;
+      const centre = dx * (cy - y0) - dy * (cx - x0);
       // The ends stay inside by all their digits: the winding count compares them with a ray exactly.
-      if (cx + r > maxX && isBesideArc(table, i, cx + r, cy)) maxX = cx + r;
-      if (cx - r < minX && isBesideArc(table, i, cx - r, cy)) minX = cx - r;
-      if (cy + r > maxY && isBesideArc(table, i, cx, cy + r)) maxY = cy + r;
-      if (cy - r < minY && isBesideArc(table, i, cx, cy - r)) minY = cy - r;
+      if (cx + r > maxX && centre - dy * r <= 0) maxX = cx + r;
+      if (cx - r < minX && centre + dy * r <= 0) minX = cx - r;
+      if (cy + r > maxY && centre + dx * r <= 0) maxY = cy + r;
+      if (cy - r < minY && centre - dx * r <= 0) minY = cy - r;
     }
     boxes[4 * i] = minX;
     boxes[4 * i + 1] = minY;

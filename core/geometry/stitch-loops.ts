@@ -124,44 +124,46 @@ function addTo(map: Map<number, number[]>, key: number, run: number): void {
 
 /** The vertices of a ring of runs; pieces of one element that follow each other become one segment again. */
 function emitLoop(a: Arrangement, fate: Uint8Array, ring: readonly number[]): Contour {
-  const pieces: number[] = [];
-  for (const run of ring) {
-    const from = int(a.runStart, run);
-    const to = int(a.runStart, run + 1);
-    for (let k = from; k < to; k++) {
-      pieces.push(fate[run] === backward ? -1 - int(a.pieceOrder, from + to - 1 - k) : int(a.pieceOrder, k));
-    }
-  }
+  const pieces = piecesOfRing(a, fate, ring);
+  const count = pieces.length;
   // Start where the element changes, so that no segment is cut at the ring's start.
-  const elementAt = (k: number): number => {
-    const piece = pieces[(k + pieces.length) % pieces.length] as number;
-    return int(a.elementOf, piece < 0 ? -1 - piece : piece);
-  };
   let start = 0;
-  while (start < pieces.length && elementAt(start) === elementAt(start - 1)) start++;
-  if (start === pieces.length) start = 0;
+  let before = elementOf(a, int(pieces, count - 1));
+  while (start < count && elementOf(a, int(pieces, start)) === before) start++;
+  if (start === count) start = 0;
   const loop: Vertex[] = [];
-  let lastElement = -1;
-  for (let k = 0; k < pieces.length; k++) {
-    const signed = pieces[(start + k) % pieces.length] as number;
-    const piece = signed < 0 ? -1 - signed : signed;
-    const bulge = signed < 0 ? -num(a.pieces.bulge, piece) : num(a.pieces.bulge, piece);
+  before = -1;
+  for (let k = 0; k < count; k++) {
+    const signed = int(pieces, start + k < count ? start + k : start + k - count);
+    const isBackward = signed < 0;
+    const piece = isBackward ? -1 - signed : signed;
+    const bulge = isBackward ? -num(a.pieces.bulge, piece) : num(a.pieces.bulge, piece);
     const element = int(a.elementOf, piece);
-    const last = loop[loop.length - 1];
-    if (last && element === lastElement) {
-      loop[loop.length - 1] = {
-        x: last.x,
-        y: last.y,
-        bulge: bulge === 0 ? 0 : Math.tan(Math.atan(last.bulge) + Math.atan(bulge)),
-      };
-      continue;
-    }
-    lastElement = element;
-    loop.push(
-      signed < 0
-        ? { x: num(a.pieces.x1, piece), y: num(a.pieces.y1, piece), bulge }
-        : { x: num(a.pieces.x0, piece), y: num(a.pieces.y0, piece), bulge },
-    );
+    const last = element === before ? loop.pop() : undefined;
+    before = element;
+    if (last) loop.push({ x: last.x, y: last.y, bulge: joinedBulge(last.bulge, bulge) });
+    else if (isBackward) loop.push({ x: num(a.pieces.x1, piece), y: num(a.pieces.y1, piece), bulge });
+    else loop.push({ x: num(a.pieces.x0, piece), y: num(a.pieces.y0, piece), bulge });
   }
   return loop;
 }
+
+/** The pieces of a ring in order; -1 - piece for one that is run backwards. */
+function piecesOfRing(a: Arrangement, fate: Uint8Array, ring: readonly number[]): Int32Array {
+  let count = 0;
+  for (const run of ring) count += int(a.runStart, run + 1) - int(a.runStart, run);
+  const pieces = new Int32Array(count);
+  let at = 0;
+  for (const run of ring) {
+    const from = int(a.runStart, run);
+    const to = int(a.runStart, run + 1);
+    if (fate[run] === backward) for (let k = to - 1; k >= from; k--) pieces[at++] = -1 - int(a.pieceOrder, k);
+    else for (let k = from; k < to; k++) pieces[at++] = int(a.pieceOrder, k);
+  }
+  return pieces;
+}
+
+const elementOf = (a: Arrangement, signed: number): number =>
+  int(a.elementOf, signed < 0 ? -1 - signed : signed);
+
+const joinedBulge = (a: number, b: number): number => (b === 0 ? 0 : Math.tan(Math.atan(a) + Math.atan(b)));
