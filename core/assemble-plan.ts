@@ -1,4 +1,5 @@
 import { technologyFindings } from './check/technology-findings';
+import { blockFindings } from './check/block-findings';
 import type { ChosenClearance } from './die/choose-clearance';
 import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
@@ -21,6 +22,8 @@ export function asPlan(
   groups: readonly BlockGroup[],
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
+  const members = pairs.flatMap(({ die, punch }) => [die, punch]);
+  const blocks = planBlocks(groups, members, job.setup.sequence);
   const findings = worstFirst([
     ...drawing.findings,
     ...jobFindings,
@@ -32,9 +35,9 @@ export function asPlan(
       blocks: job.blocks,
     }),
     ...planned.flatMap((plan) => plan.findings),
+    ...blockFindings(blocks, members),
   ]);
   const open = openFindings(findings, job);
-  const members = pairs.flatMap(({ die, punch }) => [die, punch]);
   const summary: Summary = {
     contours: drawing.contours.length,
     members: members.length,
@@ -55,7 +58,7 @@ export function asPlan(
       punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
     },
     pairs,
-    blocks: planBlocks(groups, members, job.setup.sequence),
+    blocks,
     findings,
     released: false,
     summary,

@@ -142,7 +142,29 @@ function leadFinding(
 /** Lengths are compared with a hair's room for rounding. */
 const almost = 0.999;
 
-function tabFindings({ memberId, contourId }: LayoutQuery, { layout }: PlannedCut): readonly Finding[] {
+function tabFindings(query: LayoutQuery, planned: PlannedCut): readonly Finding[] {
+  return [...shortTabs(query, planned), ...fewTabs(query, planned)];
+}
+
+/** A small loop takes fewer tabs than a person chose. */
+function fewTabs({ memberId, contourId }: LayoutQuery, { layout, choice }: PlannedCut): readonly Finding[] {
+  const { tabs, closing } = layout;
+  if (choice.tabs === null || tabs.length >= choice.tabs) return [];
+  return [
+    findingOf({
+      code: 'tab',
+      weight: 'note',
+      title: 'Fewer tabs than chosen',
+      message: `There is room for ${tabs.length} here, not for ${choice.tabs}.`,
+      place: placeAt(closing.at),
+      memberId,
+      contourId,
+      numbers: [{ label: 'tabs', value: tabs.length, kind: 'count' }],
+    }),
+  ];
+}
+
+function shortTabs({ memberId, contourId }: LayoutQuery, { layout }: PlannedCut): readonly Finding[] {
   return layout.tabs.flatMap(({ length, from, to }, i) => {
     const wanted = layout.wantedTabs[i] ?? 0;
     if (length >= wanted * almost) return [];

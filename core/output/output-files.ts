@@ -1,14 +1,16 @@
 import { jobFileEnding, type Job } from '../job';
 import type { Plan } from '../plan';
 import type { OutputFile } from './output-file';
+import { writeDrillList } from './write-drill-list';
 import { writeDxf } from './write-dxf';
 import { writeFindingsCsv } from './write-findings-csv';
 import { writeProgram } from './write-program';
 import { writeSummary } from './write-summary';
+import { writeWorkList } from './write-work-list';
 
 /**
- * Everything a plan gives: the DXF, one program a block, the findings, the summary and the job itself. While the
- * plan is not released the names of the drawing and the programs carry DRAFT.
+ * Everything a plan gives: the DXF, one program a block, drill list and order of work, the findings, the summary
+ * and the job itself. While the plan is not released the names of what is made by carry DRAFT.
  */
 export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly OutputFile[] {
   const name = fileStem(job.name);
@@ -19,6 +21,8 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
       name: `${name}-${fileStem(block.id)}${mark}.nc`,
       text: writeProgram(block, plan, job),
     })),
+    { name: `${name}-drill-list${mark}.csv`, text: writeDrillList(plan, job) },
+    { name: `${name}-work-list${mark}.csv`, text: writeWorkList(plan) },
     { name: `${name}-findings.csv`, text: writeFindingsCsv(plan, job) },
     { name: `${name}-summary.txt`, text: writeSummary(plan, job) },
     { name: `${name}${jobFileEnding}`, text: jobFileText },
@@ -30,9 +34,9 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
  * program beside a newer draft would be cut. Null for files that carry no mark.
  */
 export function supersededName(name: string): string | null {
-  const marked = /^(.*)\.DRAFT(\.(?:dxf|nc))$/.exec(name);
+  const marked = /^(.*)\.DRAFT(\.(?:dxf|nc|csv))$/.exec(name);
   if (marked) return `${marked[1]}${marked[2]}`;
-  const plain = /^(.*)(\.(?:dxf|nc))$/.exec(name);
+  const plain = /^(.*)(\.(?:dxf|nc|csv))$/.exec(name);
   return plain ? `${plain[1]}.DRAFT${plain[2]}` : null;
 }
 

@@ -1,6 +1,7 @@
 import type { Finding, FindingNumber } from '../finding';
 import type { Job } from '../job';
 import type { Plan } from '../plan';
+import { csvText, plainCell } from './csv-text';
 import { degrees, mmPerInch, type DisplayUnit } from '../units';
 
 /**
@@ -24,7 +25,7 @@ export function writeFindingsCsv(plan: Plan, job: Job): string {
     'settled because',
   ];
   const rows = plan.findings.map((finding) => findingRow(finding, job));
-  return [header, ...rows].map((cells) => `${cells.map(quoted).join(',')}\r\n`).join('');
+  return csvText([header, ...rows]);
 }
 
 function findingRow(finding: Finding, job: Job): string[] {
@@ -32,18 +33,18 @@ function findingRow(finding: Finding, job: Job): string[] {
   // Only a finding that asks for a decision can be settled; a reason left over under another weight says nothing.
   const settled = finding.weight === 'decide' ? job.settled[finding.key]?.reason : undefined;
   return [
-    asText(finding.key),
+    plainCell(finding.key),
     finding.weight,
     finding.code,
-    asText(finding.memberId ?? ''),
+    plainCell(finding.memberId ?? ''),
     finding.place ? coordinate(finding.place.x, unit) : '',
     finding.place ? coordinate(finding.place.y, unit) : '',
-    asText(finding.title),
-    asText(numbers(finding.numbers, 'mm')),
-    asText(numbers(finding.numbers, 'inch')),
-    asText(finding.message),
-    asText(finding.cures.map((cure) => cure.say).join(' ')),
-    asText(settled ?? ''),
+    plainCell(finding.title),
+    plainCell(numbers(finding.numbers, 'mm')),
+    plainCell(numbers(finding.numbers, 'inch')),
+    plainCell(finding.message),
+    plainCell(finding.cures.map((cure) => cure.say).join(' ')),
+    plainCell(settled ?? ''),
   ];
 }
 
@@ -68,8 +69,3 @@ function numberText(value: number, kind: FindingNumber['kind'], unit: DisplayUni
       return String(value);
   }
 }
-
-/** A spreadsheet runs cells that begin with these; an apostrophe makes them text. Numbers of ours don't come here. */
-const asText = (text: string): string => (/^[\s]*[=+\-@|\t\r]/.test(text) ? `'${text}` : text);
-
-const quoted = (cell: string): string => (/[",\r\n;]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);

@@ -2,13 +2,15 @@ import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
 import { materialName, passesOf, type Job } from '../job';
 import { neutralStyle } from '../neutral-style';
-import type { Pair, Plan } from '../plan';
+import type { Block, Pair, Plan } from '../plan';
 import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
 import { blockWork } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
+import { namedHoles } from './named-holes';
 import { writableKind } from './program-steps';
 import { timeRows } from './time-rows';
+import { workRows } from './work-rows';
 
 /** The whole result on one page of plain text, lengths in mm and inch. Ends with a line break. */
 export function writeSummary(plan: Plan, job: Job): string {
@@ -46,6 +48,12 @@ export function writeSummary(plan: Plan, job: Job): string {
     'Cutting',
     ...times.map(({ label, text }) => `  ${label}: ${text}`),
     '',
+    'Start holes',
+    ...holeLines(plan),
+    '',
+    'Order of work',
+    ...plan.blocks.flatMap((block) => blockLines(plan, block)),
+    '',
     'Findings',
     ...(plan.findings.length === 0 ? ['  none'] : plan.findings.map((finding) => findingLine(finding, job))),
     '',
@@ -73,6 +81,26 @@ function pairLines(pair: Pair): string[] {
     const verdict = proof.passed ? 'proof passed' : 'PROOF FAILED';
     return `  ${member.id}: ${verdict}, gouge ${sayLength(proof.gouge)}, remainder ${sayLength(proof.remainder)}${fit}`;
   });
+}
+
+function holeLines(plan: Plan): string[] {
+  const holes = namedHoles(plan).map(({ name, cutId, hole: { x, y, diameter, kind } }) => {
+    const origin = kind === 'drawn' ? ', in the drawing' : '';
+    return `  ${name} ${cutId}: x ${sayLength(x)} y ${sayLength(y)}, diameter ${sayLength(diameter)}${origin}`;
+  });
+  return holes.length > 0 ? holes : ['  none'];
+}
+
+function blockLines(plan: Plan, block: Block): string[] {
+  const { id, outline, travel } = block;
+  const size = `${sayLength(outline.maxX - outline.minX)} × ${sayLength(outline.maxY - outline.minY)}`;
+  return [
+    `  Block ${id}, at least ${size}; ${sayLength(travel)} from hole to hole`,
+    ...workRows(plan, block).map(
+      ({ kind, cutId, say, attended }, k) =>
+        `    ${k + 1} ${kind} ${cutId}${say === '' ? '' : `: ${say}`}${attended ? ' [someone there]' : ''}`,
+    ),
+  ];
 }
 
 function findingLine(finding: Finding, job: Job): string {

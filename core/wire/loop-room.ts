@@ -1,9 +1,9 @@
 import type { Contour, Point } from '../geometry/contour';
 import { contourArea } from '../geometry/contour-measures';
-import { crossSegments, crossingRoom } from '../geometry/cross-segments';
 import { directionOf, pointAt, type LoopPosition } from '../geometry/loop-position';
 import { indexOf, isNearer, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
 import { addSegment, emptyTable, tableOfRegion } from '../geometry/segment-table';
+import { tablesCross } from '../geometry/tables-cross';
 import { windingAt } from '../geometry/winding';
 import { isLineFree, siteIndex, type Site, type SiteIndex } from './site';
 
@@ -57,20 +57,7 @@ export function isWayFree(room: LoopRoom, from: Point, to: Point): boolean {
   const short = 1 / 1000;
   const end = { x: to.x + (from.x - to.x) * short, y: to.y + (from.y - to.y) * short };
   addSegment(line, from.x, from.y, end.x, end.y, 0);
-  const out = new Float64Array(crossingRoom);
-  const { table, tree } = room.index;
-  let free = true;
-  tree?.search(
-    Math.min(from.x, end.x),
-    Math.min(from.y, end.y),
-    Math.max(from.x, end.x),
-    Math.max(from.y, end.y),
-    (i) => {
-      free = free && crossSegments(line, 0, table, i, out) === 0;
-      return false;
-    },
-  );
-  return free && isLineFree(room.site, from, to, room.halfKerf);
+  return !tablesCross(line, room.index) && isLineFree(room.site, from, to, room.halfKerf);
 }
 
 const hair = 1 / 1_000_000;

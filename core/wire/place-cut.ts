@@ -6,7 +6,7 @@ import type { CutLayout, LayoutTrouble, RunEnd } from './cut-layout';
 import type { CutWishes } from './cut-wishes';
 import { positionAt, stationsOf, type Stations } from './lead-places';
 import { isWayFree, loopRoom, type LoopRoom } from './loop-room';
-import { placeStretch, type PlacedStretch } from './place-stretch';
+import { leastStretch, placeStretch, type PlacedStretch } from './place-stretch';
 import { runEnd } from './run-end';
 import type { Site } from './site';
 import { tabByWeight } from './tab-by-weight';
@@ -64,7 +64,8 @@ function tabLengths({ whole, loop }: Stations, wishes: CutWishes, choice: CutCho
   const piece = { area: Math.abs(contourArea(loop)), perimeter: whole, height: wishes.height };
   const typed = { count: wishes.tabLength > 0 ? wishes.tabs : 0, length: wishes.tabLength };
   const rule = wishes.tabRule === 'weight' ? tabByWeight(piece) : typed;
-  const count = choice.tabs ?? rule.count;
+  // A small loop has no room for many: as much is to be cut between tabs as they are to hold.
+  const count = Math.min(choice.tabs ?? rule.count, Math.max(1, Math.floor(whole / (2 * leastStretch))));
   const byRule = rule.length > 0 ? rule.length : tabByWeight(piece).length;
   return Array.from({ length: count }, (_, i) => choice.stretches[i]?.tabLength ?? byRule);
 }

@@ -38,7 +38,7 @@ const cornerRoom = 0.5;
 /** Shorter than this no tab holds anything, mm: then it rather lies over a corner. */
 const shortestTab = 0.2;
 /** Least way between one tab and the next, mm. */
-const leastStretch = 2;
+export const leastStretch = 2;
 
 /** Places a stretch after those before it; what a person chose and could not be taken goes to `troubles`. */
 export function placeStretch(
@@ -98,32 +98,54 @@ function placesFor(
   const window = windowFor(query, before);
   if (wanted) {
     const station = stationOf(stations, nearestPosition(stations.loop, wanted));
-    const last = before.at(-1);
-    const ahead =
-      (((station - (before[0]?.station ?? station)) % stations.whole) + stations.whole) % stations.whole;
-    const isInOrder =
-      !last || !window || (ahead >= window.least && ahead <= stations.whole - tabLength - leastStretch);
-    if (isInOrder) return [{ station, flat: 0, room: roomAt(stations, station) }];
+    if (!window || isWithin(window, station, stations.whole)) {
+      return [{ station, flat: 0, room: roomAt(stations, station) }];
+    }
     troubles.push({ kind: 'place', stretch: number, at: wanted, because: 'past another tab' });
   }
-  return leadPlaces(stations, tabLength / 2 + cornerRoom, window);
+  const places = leadPlaces(stations, tabLength / 2 + cornerRoom, window);
+  if (places.length > 0 || !window) return places;
+  const station = window.from % stations.whole;
+  return [{ station, flat: 0, room: roomAt(stations, station) }];
 }
 
-/** Stretches after the first share what is left of the loop evenly. */
-function windowFor({ stations, number, count, tabLength }: StretchQuery, before: readonly PlacedStretch[]) {
+/** Where a stretch after the first may lie, in stations from the first one's on: any place, and the rule's share of them. */
+interface Window {
+  readonly least: number;
+  readonly most: number;
+  readonly from: number;
+  readonly to: number;
+  readonly target: number;
+}
+
+/** Behind the one before it, and leaving room for those to come; the rule shares the loop evenly. */
+function windowFor(
+  { stations: { whole }, number, count, tabLength }: StretchQuery,
+  before: readonly PlacedStretch[],
+): Window | null {
   const [first] = before;
   const last = before.at(-1);
   if (!first || !last) return null;
-  const share = stations.whole / count;
-  const lastAhead = (((last.station - first.station) % stations.whole) + stations.whole) % stations.whole;
-  const least = lastAhead + (last.tabLength + tabLength) / 2 + leastStretch;
-  return {
-    least,
-    from: first.station + Math.max(least, (number - 0.5) * share),
-    to: first.station + (number + 0.5) * share,
-    target: first.station + number * share,
-  };
+  const share = whole / count;
+  const own = tabLength + leastStretch;
+  const least =
+    first.station +
+    ahead(first.station, last.station, whole) +
+    (last.tabLength + tabLength) / 2 +
+    leastStretch;
+  const most = first.station + whole - (count - number) * own;
+  const target = first.station + number * share;
+  const from = Math.min(most, Math.max(least, target - share / 2));
+  return { least, most, from, to: Math.min(most, Math.max(target + share / 2, from + share / 2)), target };
 }
+
+function isWithin({ least, most }: Window, station: number, whole: number): boolean {
+  const on = station < least ? station + whole : station;
+  return on >= least && on <= most;
+}
+
+/** How far one station lies ahead of another, mm. */
+const ahead = (from: number, to: number, whole: number): number => (((to - from) % whole) + whole) % whole;
 
 function endAt(
   { room, stations, wishes, tabLength }: StretchQuery,

@@ -30,6 +30,8 @@ describe('outputFiles', () => {
       'example-paths.dxf',
       'example-blank-1-die.nc',
       'example-blank-1-punch.nc',
+      'example-drill-list.csv',
+      'example-work-list.csv',
       'example-findings.csv',
       'example-summary.txt',
       'example.diewright.json',
@@ -42,6 +44,8 @@ describe('outputFiles', () => {
       'example-paths.DRAFT.dxf',
       'example-blank-1-die.DRAFT.nc',
       'example-blank-1-punch.DRAFT.nc',
+      'example-drill-list.DRAFT.csv',
+      'example-work-list.DRAFT.csv',
     ]);
   });
 
