@@ -119,21 +119,17 @@ function passOf(given: {
   const { index, offset, feed, loop, designed } = given;
   const contour = runsOn(designed, given);
   const programmed = (runs: readonly CutRun[], forwards: boolean): readonly CutRun[] =>
-    runs.map((run) => {
-      const early = programmedRun(run, designed, forwards, offset, 0);
-      if (!early) throw new Error('no room to begin early');
-      return early;
-    });
+    runs.flatMap((run) => programmedRun(run, designed, forwards, offset, 0) ?? []);
+  const main = programmed(contour.main, index % 2 === 0);
+  const tabs = programmed(contour.tabs, tabForwards(given));
   return {
     pass: index,
     offset,
     feed,
     loop,
     ...runsOn(loop, given),
-    contour: {
-      main: programmed(contour.main, index % 2 === 0),
-      tabs: programmed(contour.tabs, tabForwards(given)),
-    },
+    // Some sizes have no room to begin early.
+    contour: main.length > 0 && tabs.length > 0 ? { main, tabs } : null,
   };
 }
 
