@@ -18,7 +18,12 @@ export interface DrawingStages {
   /** The job's drawing as contours in mm, and what its unit gives to think about. */
   drawing(job: Job, progress: Progress): Result<ReadDrawing>;
   /** What a person needs to see of the drawing to choose its unit, layers, colours and gap tolerance. */
-  survey(job: Job): Result<DrawingSurvey>;
+  survey(job: Job, progress: Progress): Result<SurveyedDrawing>;
+}
+
+export interface SurveyedDrawing extends DrawingSurvey {
+  /** Its contours; null where nothing closes, or as long as the unit is open. */
+  readonly drawing: Drawing | null;
 }
 
 export interface ReadDrawing {
@@ -65,8 +70,9 @@ export function drawingStages(): DrawingStages {
         unitFindings: unitFindings(candidates, unit, isAnswered),
       });
     },
-    survey: (job) => {
-      progress = () => undefined;
+    survey: (job, listener) => {
+      progress = listener;
+      progress('Reading the drawing', 0);
       const raw = read(job.drawing.content);
       if (!raw.ok) return raw;
       const unit = job.drawing.unit ?? raw.value.statedUnit;
@@ -74,7 +80,8 @@ export function drawingStages(): DrawingStages {
       const assumed = unit ?? 'mm';
       const drawing = outlineIn(raw.value, assumed, job);
       const part = drawing.ok ? inUnits(drawing.value.box, assumed) : raw.value.box;
-      return done(survey(raw.value, unit, optionsOf(job.drawing), part));
+      const surveyed = survey(raw.value, unit, optionsOf(job.drawing), part);
+      return done({ ...surveyed, drawing: unit && drawing.ok ? drawing.value : null });
     },
   };
 }

@@ -6,8 +6,8 @@ import { memberId } from './member-id';
 import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
 import { cornerRulesFor } from './die/corner-rules';
-import { drawingStages } from './drawing-stages';
-import type { DrawingSurvey } from './drawing/survey-drawing';
+import { followContours, type FollowedJob } from './follow-contours';
+import { drawingStages, type SurveyedDrawing } from './drawing-stages';
 import { writeJobFile } from './job-file';
 import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
@@ -25,7 +25,9 @@ import { openSite } from './wire/site';
 
 export interface Pipeline {
   /** What a person needs to see of the drawing to choose its unit, layers, colours and gap tolerance. */
-  survey(job: Job): Result<DrawingSurvey>;
+  survey(job: Job, progress?: Progress): Result<SurveyedDrawing>;
+  /** A job whose drawing is to be read otherwise than `before`, its choices for single contours still on the same ones. */
+  followed(before: Job, job: Job): FollowedJob;
   plan(job: Job, progress?: Progress): Result<Plan>;
   /** The whole output of a job, the job file included. */
   files(job: Job): Result<readonly OutputFile[]>;
@@ -93,7 +95,12 @@ export function createPipeline(): Pipeline {
   };
 
   return {
-    survey: (job) => stages.survey(job),
+    survey: (job, progress = () => undefined) => stages.survey(job, progress),
+    followed: (before, job) => {
+      const read = [before, job].map((one) => stages.drawing(one, () => undefined));
+      const [was, is] = read;
+      return was?.ok && is?.ok ? followContours(job, was.value.drawing, is.value.drawing) : { job, lost: [] };
+    },
     plan,
     files: (job) => {
       const planned = plan(job);

@@ -74,7 +74,11 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, C
 };
 
 /** The job with what the command line says about it; a technology table comes before wire and heights. */
-export function changeJob(job: Job, changes: Arguments['changes'], files: OptionFiles = noFiles): Result<Job> {
+export function changeJob(
+  job: Job,
+  changes: Arguments['changes'],
+  files: OptionFiles = noFiles,
+): Result<Job> {
   let changed = withFiles(job, files);
   for (const [name, change] of Object.entries(changeByOption) as [keyof typeof changeByOption, Change][]) {
     const text = changes[name];

@@ -19,6 +19,7 @@ runHeadless(
     jobOnDrawing,
     readJobFile,
     survey: (job) => pipeline.survey(job),
+    followed: (before, job) => pipeline.followed(before, job),
     plan: (job) => pipeline.plan(job),
     files: (job) => pipeline.files(job),
   },

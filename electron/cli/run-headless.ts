@@ -1,5 +1,6 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
-import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
+import type { FollowedJob } from '../../core/follow-contours';
+import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { UnitCandidate } from '../../core/drawing/unit-candidates';
 import { jobFileEnding, type Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
@@ -19,7 +20,8 @@ import { readArguments } from './read-arguments';
 export interface HeadlessCore {
   jobOnDrawing(fileName: string, bytes: Uint8Array): Job;
   readJobFile(text: string): Result<Job>;
-  survey(job: Job): Result<DrawingSurvey>;
+  survey(job: Job): Result<SurveyedDrawing>;
+  followed(before: Job, job: Job): FollowedJob;
   plan(job: Job): Result<Plan>;
   files(job: Job): Result<readonly OutputFile[]>;
 }
@@ -51,16 +53,24 @@ export async function runHeadless(
   if (!opened.ok) return inputError(opened.problem, speech);
   const parts = await optionFiles(changes);
   if (!parts.ok) return inputError(parts.problem, speech);
-  const job = changeJob(opened.value, changes, parts.value);
-  if (!job.ok) return inputError(job.problem, speech);
-  const plan = core.plan(job.value);
-  if (!plan.ok) return inputError(withUnitsSaid(plan.problem, job.value, core), speech);
-  const files = core.files(job.value);
+  const changed = changeJob(opened.value, changes, parts.value);
+  if (!changed.ok) return inputError(changed.problem, speech);
+  // Another unit or gap tolerance may number the contours anew.
+  const isReadAnew = changed.value.drawing !== opened.value.drawing;
+  const followed = isReadAnew ? core.followed(opened.value, changed.value) : { job: changed.value, lost: [] };
+  if (followed.lost.length > 0)
+    speech.error(
+      `Contour ${followed.lost.join(', ')} is no longer there, and what was chosen for it is gone.`,
+    );
+  const { job } = followed;
+  const plan = core.plan(job);
+  if (!plan.ok) return inputError(withUnitsSaid(plan.problem, job, core), speech);
+  const files = core.files(job);
   if (!files.ok) return inputError(files.problem, speech);
   const written = await writeFilesTogether(out, files.value);
   if (!written.ok) return inputError(written.problem, speech);
 
-  speech.out(writeSummary(plan.value, job.value));
+  speech.out(writeSummary(plan.value, job));
   speech.out(`Files\n${written.value.map((path) => `  ${shortPath(path)}\n`).join('')}`);
   return plan.value.released ? exitCodes.released : exitCodes.draft;
 }

@@ -32,7 +32,7 @@ export function PictureStage() {
   const palette = useMemo(() => readPalette(document), [shownTheme]);
   const view = useMemo(() => viewOf(viewport, canvasSize, palette), [viewport, canvasSize, palette]);
   const scene = useMemo(() => made && buildScene(made.plan), [made]);
-  const drawing = made?.plan.drawing ?? null;
+  const drawing = survey?.drawing ?? null;
   const contours = useMemo(() => drawing && buildContours(drawing), [drawing]);
   const lines = useMemo(() => survey && buildLines(survey), [survey]);
   return (

@@ -1,5 +1,5 @@
 import { formatLengthNumber } from '../../core/units';
-import type { AppState } from '../state/app-state';
+import { drawingOf, type AppState } from '../state/app-state';
 import { useAppState } from '../state/use-app';
 
 /** Where the pointer is, and what it is on. */
@@ -23,14 +23,15 @@ export function Readout() {
 /** µm are enough for a place under a pointer. */
 const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
 
-function hoveredWords({ hovered, made }: AppState): string {
+function hoveredWords(state: AppState): string {
+  const { hovered, made } = state;
+  if (hovered?.kind === 'contour') {
+    const aside = drawingOf(state)?.leftOut.find(({ id }) => id === hovered.id);
+    return aside ? `Contour ${aside.id}, left out: ${aside.reason}` : `Contour ${hovered.id}`;
+  }
   if (!hovered || !made) return '';
   if (hovered.kind === 'finding') {
     return made.plan.findings.find(({ key }) => key === hovered.key)?.title ?? '';
-  }
-  if (hovered.kind === 'contour') {
-    const aside = made.plan.drawing.leftOut.find(({ id }) => id === hovered.id);
-    return aside ? `Contour ${aside.id}, left out: ${aside.reason}` : `Contour ${hovered.id}`;
   }
   if (hovered.kind !== 'member') return '';
   for (const { contourId, use, die, punch } of made.plan.pairs) {

@@ -1,6 +1,6 @@
 import { useEffect, useRef, type RefObject } from 'react';
 import { sameCorner } from '../picture/corner-index';
-import type { CornerName } from '../state/app-state';
+import { drawingOf, type CornerName } from '../state/app-state';
 import type { App } from '../state/app-store';
 import { hoverTarget, selectTarget } from '../state/select-target';
 import type { Target } from '../state/target';
@@ -138,12 +138,14 @@ function cornerAt(app: App, at: ScreenPoint): CornerName | null {
 }
 
 function targetAt(app: App, at: ScreenPoint): Target | null {
-  const { made, viewport, canvasSize, selected, hovered, hidden, pane } = app.store.getState();
-  if (!made) return null;
+  const state = app.store.getState();
+  const { made, viewport, canvasSize, selected, hovered, hidden, pane } = state;
   if (pane === 'drawing') {
-    const { drawing } = made.plan;
-    return hitDrawing(drawing, hidden.includes('repairs') ? [] : drawing.repairs, viewport, canvasSize, at);
+    const drawing = drawingOf(state);
+    const repairs = hidden.includes('repairs') ? [] : (drawing?.repairs ?? []);
+    return drawing && hitDrawing(drawing, repairs, viewport, canvasSize, at);
   }
+  if (!made) return null;
   const marks = hidden.includes('findings')
     ? []
     : layoutMarks(made.plan, viewport, canvasSize, { selected, hovered });

@@ -13,21 +13,20 @@ import { UnitSection } from './unit-section';
 export function DrawingPane() {
   const job = useAppState(jobOf);
   const survey = useAppState((state) => state.survey);
-  const plan = useAppState((state) => state.made?.plan ?? null);
-  const isStale = useAppState((state) => state.problem !== null);
   if (!job) return null;
   if (!survey) return <p className="panel-note side-note">The drawing has not been read yet.</p>;
+  const { drawing } = survey;
   return (
-    <section className="reading" aria-label="Drawing" data-stale={(isStale && plan !== null) || undefined}>
+    <section className="reading" aria-label="Drawing">
       <h2 className="unseen">Drawing</h2>
       <UnitSection job={job} survey={survey} />
-      {plan && <ContourSection job={job} drawing={plan.drawing} />}
+      {drawing && <ContourSection job={job} drawing={drawing} />}
       <LayerSection job={job} survey={survey} />
       <ColourSection job={job} survey={survey} />
       {survey.gaps && <GapSection job={job} gaps={survey.gaps} />}
-      <RepairSection job={job} drawing={plan?.drawing ?? null} />
-      {plan && <ToleranceSection job={job} drawing={plan.drawing} />}
-      {plan && <RestSection drawing={plan.drawing} />}
+      <RepairSection job={job} drawing={drawing} />
+      {drawing && <ToleranceSection job={job} drawing={drawing} />}
+      {drawing && <RestSection drawing={drawing} />}
     </section>
   );
 }

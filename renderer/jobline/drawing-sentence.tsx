@@ -2,6 +2,7 @@ import type { Job } from '../../core/job';
 import { drawingUnits, type DrawingUnit } from '../../core/units';
 import { Choice } from '../controls/choice';
 import { LengthInput } from '../controls/length-input';
+import { drawingOf } from '../state/app-state';
 import { setDrawing } from '../state/edits/set-drawing';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
@@ -9,7 +10,7 @@ import { useApp, useAppState } from '../state/use-app';
 /** The drawing, its unit, the gaps that are closed, and what of it is not used. */
 export function DrawingSentence({ job }: { job: Job }) {
   const app = useApp();
-  const drawing = useAppState((state) => state.made?.plan.drawing ?? null);
+  const drawing = useAppState(drawingOf);
   const unused = drawing?.unused.reduce((sum, { count }) => sum + count, 0) ?? 0;
   const account =
     unused === 0 ? 'all of it used' : `${unused} ${unused === 1 ? 'entity' : 'entities'} not used`;

@@ -1,4 +1,5 @@
-import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
+import type { Drawing } from '../../core/drawing/drawing';
+import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OpenedJob } from '../../core/open-job-file';
 import type { Plan } from '../../core/plan';
@@ -49,9 +50,9 @@ export interface AppState {
   /** Set while a plan is being made. */
   readonly progress: { readonly step: string; readonly fraction: number } | null;
   /** What is to be seen of the drawing as such; null until it is there. */
-  readonly survey: DrawingSurvey | null;
-  /** The drawing that the survey is of. */
-  readonly surveyed: Job['drawing'] | null;
+  readonly survey: SurveyedDrawing | null;
+  /** The job whose drawing the survey is of. */
+  readonly surveyed: Job | null;
   /** The unit of the drawing is being asked for. */
   readonly unitAsked: boolean;
   /** A file that waits for the answer whether unsaved changes may go. */
@@ -115,6 +116,9 @@ export const emptyState: AppState = {
   dialog: null,
   showAll: true,
 };
+
+/** The drawing's contours as they are now; null while there are none. */
+export const drawingOf = ({ survey }: AppState): Drawing | null => survey?.drawing ?? null;
 
 export const jobOf = (state: AppState): Job | null => state.history?.present ?? null;
 

@@ -1,18 +1,22 @@
+import { followContours } from '../../core/follow-contours';
 import type { Job } from '../../core/job';
 import type { Plan } from '../../core/plan';
 import { stale } from '../worker/core-client';
-import { jobOf, type AppState, type CornerName } from './app-state';
+import { drawingOf, type AppState, type CornerName } from './app-state';
 import type { App } from './app-store';
 import { linesBox } from './lines-box';
 import { planBox } from './plan-box';
 import { sameTarget, targetOfRepair, type Target } from './target';
 import { fitted } from './viewport';
 
-/** Asks for the plan of a job and takes it in when it comes; then for what is to be seen of its drawing. */
+/**
+ * Asks what is to be seen of a job's drawing and then for its plan, and takes both in as they come: a drawing can be looked
+ * at and chosen from while its tools are still being worked out.
+ */
 export async function makePlan(app: App, job: Job): Promise<void> {
   const { store, core } = app;
-  // No progress yet: most edits are answered before anyone could read it.
-  const result = await core.plan(job, (step, fraction) => store.setState({ progress: { step, fraction } }));
+  if (!(await surveyDrawing(app, job))) return;
+  const result = await core.plan(job, tellIn(app));
   if (result === stale) return;
   if (result.ok) {
     store.setState((state) => ({
@@ -23,80 +27,116 @@ export async function makePlan(app: App, job: Job): Promise<void> {
       ...(state.fitPending
         ? { fitPending: false, viewport: fitted(planBox(result.value), state.canvasSize) }
         : {}),
-      selected: stillThere(state.selected, result.value),
-      hovered: stillThere(state.hovered, result.value),
+      selected: stillThere(state.selected, state, result.value),
+      hovered: stillThere(state.hovered, state, result.value),
       openCorner: hasCorner(result.value, state.openCorner) ? state.openCorner : null,
       pointedCorner: null,
     }));
-  } else {
-    // What is wrong with the drawing is put right beside it.
-    const isDrawings = drawingProblems.has(result.problem.code);
-    store.setState({
-      problem: result.problem,
-      progress: null,
-      ...(isDrawings ? { pane: 'drawing' as const } : {}),
-    });
+    return;
   }
-  await surveyDrawing(app, job);
-  // The question stands over the window; whoever closes it unanswered still reads the problem.
-  const { problem, survey } = store.getState();
-  if (problem?.code === 'units-needed' && survey && jobOf(store.getState()) === job)
-    store.setState({ unitAsked: true });
+  // What is wrong with the drawing is put right beside it. The question for its unit stands over the window; whoever
+  // closes it unanswered still reads the problem.
+  const { code } = result.problem;
+  store.setState(({ survey, pane }) => ({
+    problem: result.problem,
+    progress: null,
+    unitAsked: code === 'units-needed' && survey !== null,
+    pane: drawingProblems.has(code) ? 'drawing' : pane,
+  }));
 }
 
 const drawingProblems: ReadonlySet<string> = new Set(['no-closed-contour', 'all-contours-left-out']);
 
-/** Asks what is to be seen of the drawing, unless that is known. */
-async function surveyDrawing({ store, core }: App, job: Job): Promise<void> {
+// No progress at first: most edits are answered before anyone could read it.
+const tellIn =
+  ({ store }: App) =>
+  (step: string, fraction: number): void =>
+    store.setState({ progress: { step, fraction } });
+
+/** Asks what is to be seen of the drawing, unless that is known; false where the job has been overtaken meanwhile. */
+async function surveyDrawing(app: App, job: Job): Promise<boolean> {
+  const { store, core } = app;
   const { survey: known, surveyed } = store.getState();
-  if (known && surveyed && isSameView(surveyed, job.drawing)) return;
-  const survey = await core.survey(job);
-  const now = jobOf(store.getState());
-  if (survey === stale || !now || !isSameView(now.drawing, job.drawing)) return;
+  if (known && surveyed && isSameReading(surveyed, job)) {
+    store.setState({ surveyed: job });
+    return true;
+  }
+  const survey = await core.survey(job, tellIn(app));
+  if (survey === stale) return false;
+  const next = survey.ok ? survey.value : null;
   store.setState((state) => ({
-    survey: survey.ok ? survey.value : null,
-    surveyed: job.drawing,
-    ...(survey.ok ? viewOfLines(state, survey.value.lines) : {}),
+    survey: next,
+    surveyed: job,
+    // A drawing without a plan is fitted to its lines; the plan still to come is fitted anew.
+    ...(state.fitPending ? viewOfLines(state, next?.lines ?? []) : {}),
   }));
+  if (!surveyed || !known?.drawing || !next?.drawing || !isAnotherReading(surveyed, job)) return true;
+  const { job: followed, lost } = followContours(job, known.drawing, next.drawing);
+  if (followed === job) return true;
+  store.setState((state) =>
+    state.history?.present === job
+      ? {
+          history: { ...state.history, present: followed },
+          ...(lost.length > 0 ? { said: lostWords(lost) } : {}),
+        }
+      : {},
+  );
+  // The changed job asks for its own plan.
+  return false;
 }
 
-/** A drawing without a plan is fitted to its lines; the plan still to come is fitted anew. */
+const lostWords = (lost: readonly string[]): string =>
+  `Contour ${lost.join(', ')} is no longer there, and what was chosen for it is gone`;
+
 function viewOfLines(
-  state: AppState,
+  { canvasSize }: AppState,
   lines: Parameters<typeof linesBox>[0],
 ): Partial<Pick<AppState, 'viewport'>> {
-  const box = state.fitPending ? linesBox(lines) : null;
-  return box ? { viewport: fitted(box, state.canvasSize) } : {};
+  const box = linesBox(lines);
+  return box ? { viewport: fitted(box, canvasSize) } : {};
 }
 
-/** Whether two drawings are read in the same way; the text is compared by itself, since no edit changes it. */
-function isSameView(a: Job['drawing'], b: Job['drawing']): boolean {
-  if (a === b) return true;
-  const bare = (drawing: Job['drawing']) => JSON.stringify({ ...drawing, content: '' });
-  return a.content === b.content && bare(a) === bare(b);
+/** Whether two jobs read their drawing in the same way; its text is compared by itself, since no edit changes it. */
+function isSameReading(a: Job, b: Job): boolean {
+  if (a.drawing === b.drawing) return true;
+  const bare = ({ drawing }: Job) => JSON.stringify({ ...drawing, content: '' });
+  return a.drawing.content === b.drawing.content && bare(a) === bare(b);
 }
 
-/** A target that the new plan no longer has is let go. */
-function stillThere(target: Target | null, plan: Plan): Target | null {
-  return target === null || isInPlan(target, plan) ? target : null;
-}
+/**
+ * Whether only the reading has changed: then what was chosen for single contours follows them. A step back brings its own
+ * choices, with the names that they had.
+ */
+const isAnotherReading = (before: Job, job: Job): boolean =>
+  before.drawing.content === job.drawing.content &&
+  before.drawing.choice.contours === job.drawing.choice.contours &&
+  before.uses === job.uses &&
+  before.sizeShifts === job.sizeShifts &&
+  before.corners === job.corners &&
+  before.cuts === job.cuts;
 
-function isInPlan(target: Target, { findings, pairs, drawing }: Plan): boolean {
-  switch (target.kind) {
-    case 'finding':
-      return findings.some(({ key }) => key === target.key);
-    case 'member':
-      return pairs.some(({ die, punch }) => die.id === target.id || punch.id === target.id);
-    case 'contour':
-      return [...drawing.contours, ...drawing.leftOut].some(({ id }) => id === target.id);
-    case 'repairs':
-      return drawing.repairs.some(({ kind }) => kind === target.repair);
-    case 'repair':
-      return drawing.repairs.some((repair) => sameTarget(targetOfRepair(repair), target));
-    case 'layer':
-    case 'colour':
-    case 'gaps':
-      return true;
+/** A target that is no longer there is let go. */
+function stillThere(target: Target | null, state: AppState, { findings, pairs }: Plan): Target | null {
+  return target === null || isThere(target) ? target : null;
+
+  function isThere(one: Target): boolean {
+    const drawing = drawingOf(state);
+    switch (one.kind) {
+      case 'finding':
+        return findings.some(({ key }) => key === one.key);
+      case 'member':
+        return pairs.some(({ die, punch }) => die.id === one.id || punch.id === one.id);
+      case 'contour':
+        return [...(drawing?.contours ?? []), ...(drawing?.leftOut ?? [])].some(({ id }) => id === one.id);
+      case 'repairs':
+        return drawing?.repairs.some(({ kind }) => kind === one.repair) ?? false;
+      case 'repair':
+        return drawing?.repairs.some((repair) => sameTarget(targetOfRepair(repair), one)) ?? false;
+      case 'layer':
+      case 'colour':
+      case 'gaps':
+        return true;
+    }
   }
 }
 

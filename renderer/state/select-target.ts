@@ -1,8 +1,7 @@
 import type { Place } from '../../core/finding';
 import { contourBox } from '../../core/geometry/contour-measures';
-import type { Plan } from '../../core/plan';
 import { placeOfFinding } from '../picture/place-of-finding';
-import type { Pane } from './app-state';
+import { drawingOf, type AppState, type Pane } from './app-state';
 import type { App } from './app-store';
 import { sameTarget, type Target } from './target';
 import { framed } from './viewport';
@@ -10,8 +9,7 @@ import { framed } from './viewport';
 /** Picks something out, in the pane that it belongs to; what has a place is framed too where `show` says so. */
 export function selectTarget({ store }: App, target: Target | null, show = false): void {
   const state = store.getState();
-  const plan = state.made?.plan;
-  const place = show && plan && target ? placeOfTarget(plan, target) : null;
+  const place = show && target ? placeOfTarget(state, target) : null;
   store.setState({
     selected: target,
     ...(target ? { pane: paneOf[target.kind] ?? state.pane } : {}),
@@ -30,14 +28,16 @@ const paneOf: Partial<Record<Target['kind'], Pane>> = {
   repair: 'drawing',
 };
 
-function placeOfTarget(plan: Plan, target: Target): Place | null {
+function placeOfTarget(state: AppState, target: Target): Place | null {
+  const plan = state.made?.plan;
+  const drawing = drawingOf(state);
   switch (target.kind) {
     case 'finding': {
-      const finding = plan.findings.find(({ key }) => key === target.key);
-      return finding ? placeOfFinding(plan, finding) : null;
+      const finding = plan?.findings.find(({ key }) => key === target.key);
+      return plan && finding ? placeOfFinding(plan, finding) : null;
     }
     case 'repair': {
-      const { drawing } = plan;
+      if (!drawing) return null;
       const size = Math.max(drawing.box.maxX - drawing.box.minX, drawing.box.maxY - drawing.box.minY);
       const repair = drawing.repairs.find(
         ({ kind, place }) => kind === target.repair && place.x === target.x && place.y === target.y,
@@ -49,7 +49,9 @@ function placeOfTarget(plan: Plan, target: Target): Place | null {
       return { x: target.x, y: target.y, reach };
     }
     case 'contour': {
-      const found = [...plan.drawing.contours, ...plan.drawing.leftOut].find(({ id }) => id === target.id);
+      const found =
+        drawing?.contours.find(({ id }) => id === target.id) ??
+        drawing?.leftOut.find(({ id }) => id === target.id);
       if (!found) return null;
       const { minX, minY, maxX, maxY } = contourBox(found.contour);
       const reach = Math.max(maxX - minX, maxY - minY) * 0.75;

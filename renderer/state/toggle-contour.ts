@@ -1,3 +1,4 @@
+import { drawingOf, jobOf } from './app-state';
 import type { App } from './app-store';
 import { takeContour } from './edits/take-contour';
 import { editJob } from './job-edit';
@@ -7,9 +8,9 @@ import { editJob } from './job-edit';
  * the job as a choice.
  */
 export function toggleContour(app: App, contourId: string): void {
-  const { made, history } = app.store.getState();
-  const drawing = made?.plan.drawing;
-  const chosen = history?.present.drawing.choice.contours[contourId];
+  const state = app.store.getState();
+  const drawing = drawingOf(state);
+  const chosen = jobOf(state)?.drawing.choice.contours[contourId];
   if (!drawing) return;
   if (chosen !== undefined) {
     editJob(app, takeContour, { contourId, choice: null });

@@ -1,4 +1,4 @@
-import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
+import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
@@ -20,8 +20,8 @@ interface Running {
 
 /**
  * The page's side of the worker. Plans are asked for faster than they can be made while someone turns a value, so
- * only the newest waits; every reply carries the revision it was asked for and an overtaken one comes back as
- * `stale`. A plan that keeps a newer question waiting too long is given up together with its worker. A worker that
+ * only the newest question waits; every reply carries the revision it was asked for and an overtaken one comes back as
+ * `stale`. A question that keeps a newer question waiting too long is given up together with its worker. A worker that
  * dies is started again and the question asked once more; if it dies over the same question twice, that is a problem
  * with its words.
  */
@@ -30,46 +30,24 @@ export class CoreClient {
   readonly #patience: number;
   #running: Running | null = null;
   #revision = 0;
-  #planning: Promise<unknown> = Promise.resolve();
+  #working: Promise<unknown> = Promise.resolve();
 
   constructor(start: () => CoreConnection, patience = usualPatience) {
     this.#start = start;
     this.#patience = patience;
   }
 
-  async plan(job: Job, progress: ReportProgress): Promise<Result<Plan> | typeof stale> {
-    const revision = ++this.#revision;
-    const isWanted = () => revision === this.#revision;
-    const before = this.#planning.then(() => true);
-    const isFree = await Promise.race([before, after(this.#patience)]);
-    // Whoever was overtaken meanwhile never reaches the worker.
-    if (!isWanted()) return stale;
-    if (!isFree) this.#running?.abandon();
-    // Progress comes on a channel of its own and may arrive after the answer.
-    let isAnswered = false;
-    const reply = this.#ask(
-      (connection) =>
-        connection.plan(job, (step, fraction) => {
-          if (!isAnswered && isWanted()) progress(step, fraction);
-        }),
-      isWanted,
-    );
-    this.#planning = reply;
-    const result = await reply;
-    isAnswered = true;
-    return isWanted() ? result : stale;
+  /** What is to be seen of the drawing as such. */
+  survey(job: Job, progress: ReportProgress): Promise<Result<SurveyedDrawing> | typeof stale> {
+    return this.#newest((connection, tell) => connection.survey(job, tell), progress);
+  }
+
+  plan(job: Job, progress: ReportProgress): Promise<Result<Plan> | typeof stale> {
+    return this.#newest((connection, tell) => connection.plan(job, tell), progress);
   }
 
   files(job: Job): Promise<Result<readonly OutputFile[]>> {
     return this.#ask((connection) => connection.files(job), always);
-  }
-
-  /** What is to be seen of the drawing; `stale` where a plan was asked for meanwhile. */
-  async survey(job: Job): Promise<Result<DrawingSurvey> | typeof stale> {
-    const revision = this.#revision;
-    const isWanted = () => revision === this.#revision;
-    const result = await this.#ask((connection) => connection.survey(job), isWanted);
-    return isWanted() ? result : stale;
   }
 
   /** Lets no plan asked for so far come back. */
@@ -81,6 +59,29 @@ export class CoreClient {
   stop(): void {
     this.forget();
     this.#running?.abandon();
+  }
+
+  async #newest<T>(
+    question: (connection: CoreConnection, tell: ReportProgress) => Promise<Result<T>>,
+    progress: ReportProgress,
+  ): Promise<Result<T> | typeof stale> {
+    const revision = ++this.#revision;
+    const isWanted = () => revision === this.#revision;
+    const before = this.#working.then(() => true);
+    const isFree = await Promise.race([before, after(this.#patience)]);
+    // Whoever was overtaken meanwhile never reaches the worker.
+    if (!isWanted()) return stale;
+    if (!isFree) this.#running?.abandon();
+    // Progress comes on a channel of its own and may arrive after the answer.
+    let isAnswered = false;
+    const tell: ReportProgress = (step, fraction) => {
+      if (!isAnswered && isWanted()) progress(step, fraction);
+    };
+    const reply = this.#ask((connection) => question(connection, tell), isWanted);
+    this.#working = reply;
+    const result = await reply;
+    isAnswered = true;
+    return isWanted() ? result : stale;
   }
 
   /** Never rejects: what goes wrong comes back as a problem. */

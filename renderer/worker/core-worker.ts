@@ -8,7 +8,7 @@ const pipeline = createPipeline();
 const api: CoreWorkerApi = {
   plan: (job, progress) => pipeline.plan(job, progress),
   files: (job) => pipeline.files(job),
-  survey: (job) => pipeline.survey(job),
+  survey: (job, progress) => pipeline.survey(job, progress),
 };
 
 expose(api);

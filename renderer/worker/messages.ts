@@ -1,4 +1,4 @@
-import type { DrawingSurvey } from '../../core/drawing/survey-drawing';
+import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
@@ -10,14 +10,14 @@ export type ReportProgress = (step: string, fraction: number) => void;
 export interface CoreWorkerApi {
   plan(job: Job, progress: ReportProgress): Result<Plan>;
   files(job: Job): Result<readonly OutputFile[]>;
-  survey(job: Job): Result<DrawingSurvey>;
+  survey(job: Job, progress: ReportProgress): Result<SurveyedDrawing>;
 }
 
 /** A running worker as the client sees it. */
 export interface CoreConnection {
   plan(job: Job, progress: ReportProgress): Promise<Result<Plan>>;
   files(job: Job): Promise<Result<readonly OutputFile[]>>;
-  survey(job: Job): Promise<Result<DrawingSurvey>>;
+  survey(job: Job, progress: ReportProgress): Promise<Result<SurveyedDrawing>>;
   /** Resolves, with what is known of the cause, when the worker has died by itself; never otherwise. */
   readonly died: Promise<string>;
   end(): void;

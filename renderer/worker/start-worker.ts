@@ -14,7 +14,7 @@ export function startWorker(): CoreConnection {
   return {
     plan: (job, progress) => remote.plan(job, proxy(progress)),
     files: (job) => remote.files(job),
-    survey: (job) => remote.survey(job),
+    survey: (job, progress) => remote.survey(job, proxy(progress)),
     died,
     end: () => worker.terminate(),
   };

@@ -1,6 +1,5 @@
 import { Maximize } from 'lucide-react';
 import type { Box } from '../../../core/geometry/contour';
-import { boxAround } from '../../../core/geometry/contour-measures';
 import type { AppState } from '../app-state';
 import type { Command } from '../command';
 import { linesBox } from '../lines-box';
@@ -23,6 +22,5 @@ export const fitViewCommand: Command = {
 /** Around what the picture is about: the tools, or the sheet as it came. */
 function wholeBox({ made, survey, pane }: AppState): Box | null {
   const sheet = survey && linesBox(survey.lines);
-  if (!made) return sheet;
-  return pane === 'drawing' && sheet ? boxAround(made.plan.drawing.box, sheet) : planBox(made.plan);
+  return made && (pane === 'review' || !sheet) ? planBox(made.plan) : sheet;
 }

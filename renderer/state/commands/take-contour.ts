@@ -1,4 +1,4 @@
-import type { AppState } from '../app-state';
+import { drawingOf, type AppState } from '../app-state';
 import type { Command } from '../command';
 import { toggleContour } from '../toggle-contour';
 
@@ -8,7 +8,7 @@ export const takeContourCommand: Command = {
   label: (state) => {
     const id = selectedContour(state);
     if (id === null) return 'Leave the selected contour out, or take it';
-    const isTaken = state.made?.plan.drawing.contours.some((contour) => contour.id === id) ?? false;
+    const isTaken = drawingOf(state)?.contours.some((contour) => contour.id === id) ?? false;
     return isTaken ? `Leave contour ${id} out` : `Take contour ${id}`;
   },
   shortcuts: ['X'],

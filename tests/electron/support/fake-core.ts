@@ -22,7 +22,9 @@ export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
         colours: [],
         gaps: null,
         lines: [],
+        drawing: null,
       }),
+    followed: (_before, job) => ({ job, lost: [] }),
     plan: () => done(emptyPlan(true)),
     files: (job) =>
       done([

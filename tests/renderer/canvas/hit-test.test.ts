@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hitTest } from '../../../renderer/canvas/hit-test';
+import { hitDrawing, hitTest } from '../../../renderer/canvas/hit-test';
 import { layoutMarks } from '../../../renderer/canvas/mark-layout';
 import { toScreen, type Viewport } from '../../../renderer/state/viewport';
 import { smallFinding } from '../support/small-finding';
@@ -34,6 +34,33 @@ describe('hitTest', () => {
     const corners = { kind: 'finding', key: 'corner' };
     expect(mark && hitTest(plan, marks, far, size, mark.at)).toEqual(corners);
     expect(mark && hitTest(plan, marks, far, size, mark.foot)).toEqual(corners);
+  });
+});
+
+describe('hitDrawing', () => {
+  const { drawing: plain } = testPlan();
+  const contour = [
+    { x: 12, y: 0, bulge: 0 },
+    { x: 14, y: 0, bulge: 0 },
+    { x: 14, y: 2, bulge: 0 },
+  ];
+  const drawing = { ...plain, leftOut: [{ id: 'c2', contour, layer: '0', reason: 'title block' }] };
+  const repairs = [{ kind: 'gap', place: { x: 10, y: 0 }, size: 0.003 } as const];
+  const at = (x: number, y: number) => hitDrawing(drawing, repairs, far, size, toScreen(far, size, { x, y }));
+
+  it('takes a repair first, then the nearest contour, taken or left out', () => {
+    expect(at(10, 0)).toEqual({ kind: 'repair', repair: 'gap', x: 10, y: 0 });
+    expect(at(10, 2)).toEqual({ kind: 'contour', id: 'c1' });
+    expect(at(13, 0.1)).toEqual({ kind: 'contour', id: 'c2' });
+    expect(at(0, 0)).toBeNull();
+  });
+
+  it('what is left out can be picked among the tools too', () => {
+    const plan = { ...testPlan(), drawing };
+    expect(hitTest(plan, [], far, size, toScreen(far, size, { x: 13, y: 0 }))).toEqual({
+      kind: 'contour',
+      id: 'c2',
+    });
   });
 });
 

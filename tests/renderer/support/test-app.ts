@@ -1,4 +1,4 @@
-import type { DrawingSurvey } from '../../../core/drawing/survey-drawing';
+import type { SurveyedDrawing } from '../../../core/drawing-stages';
 import type { Finding } from '../../../core/finding';
 import { newJob, type Job } from '../../../core/job';
 import type { Plan } from '../../../core/plan';
@@ -30,7 +30,7 @@ export const testPlan = (findings: readonly Finding[] = [], job: Job = testJob):
   });
 
 /** What is to be seen of a drawing of 20 × 10 units that states none. */
-export const testSurvey = (): DrawingSurvey => ({
+export const testSurvey = (): SurveyedDrawing => ({
   format: 'dxf',
   units: [
     { unit: 'mm', width: 20, height: 10, isStated: false, isUsual: true },
@@ -40,6 +40,7 @@ export const testSurvey = (): DrawingSurvey => ({
   colours: [{ colour: 7, pieces: 1 }],
   gaps: null,
   lines: [],
+  drawing: null,
 });
 
 /** A window without a page: its core answers at once with what the test says. */
