@@ -66,19 +66,23 @@ export function flattenContour(contour: Contour, { perMm }: Grid): GridPath {
  * falls into parts keeps them joined by edges along the line, which bound nothing. O(n).
  */
 export function clipAtLine(path: GridPath, axis: 'X' | 'Y', at: number, keep: 'below' | 'above'): GridPath {
-  const isKept = (point: GridPoint): boolean => (keep === 'below' ? point[axis] <= at : point[axis] >= at);
+  const sign = keep === 'below' ? 1 : -1;
+  const bound = sign * at;
   const across = axis === 'X' ? 'Y' : 'X';
   const clipped: GridPath = [];
   let previous = path[path.length - 1];
+  let wasKept = previous !== undefined && sign * previous[axis] <= bound;
   for (const point of path) {
-    if (previous && isKept(previous) !== isKept(point)) {
+    const isKept = sign * point[axis] <= bound;
+    if (previous && wasKept !== isKept) {
       const part = (at - previous[axis]) / (point[axis] - previous[axis]);
       const crossing = { X: at, Y: at };
       crossing[across] = Math.round(previous[across] + part * (point[across] - previous[across]));
       clipped.push(crossing);
     }
-    if (isKept(point)) clipped.push(point);
+    if (isKept) clipped.push(point);
     previous = point;
+    wasKept = isKept;
   }
   return clipped;
 }

@@ -45,7 +45,7 @@ export function proveMember(
     gouge: { depth: 0, at: null },
     remainder: { depth: 0, at: null },
   };
-  proveTile(whole, boxOf(whole), search);
+  proveTile(whole, boxAround(whole, roomOf(search)), search);
   const { gouge, remainder } = search;
   return {
     passed: gouge.depth <= tolerance.proofGouge * grid.perMm && finished.length > 0,
@@ -91,11 +91,11 @@ interface Tile {
 }
 
 /** Edges in a tile up to which it is proved in one go. */
-const fewEdges = 600;
+const fewEdges = 500;
 
 function proveTile(outlines: Outlines, tile: Tile, search: Search): void {
   const axis = tile.X[1] - tile.X[0] > tile.Y[1] - tile.Y[0] ? 'X' : 'Y';
-  const room = 2 * search.radius + search.grid.perMm / 100;
+  const room = roomOf(search);
   // Halving a tile no larger than its surroundings would leave both halves with all the edges.
   if (edgeCount(outlines) <= fewEdges || tile[axis][1] - tile[axis][0] <= 4 * room) {
     compare(outlines, tile, search);
@@ -170,13 +170,17 @@ function counterClockwise(path: GridPath): GridPath {
 const edgeCount = ({ wanted, around, opening }: Outlines): number =>
   [...wanted, ...around, ...opening].reduce((sum, path) => sum + path.length, 0);
 
-function boxOf({ wanted, around, opening }: Outlines): Tile {
+/** How far what is swept and compared reaches beyond an outline, grid units: the disc's width and a little. */
+const roomOf = ({ radius, grid }: Search): number => 2 * radius + grid.perMm / 100;
+
+/** The box of all outlines and of what the wire can reach from them. */
+function boxAround({ wanted, around, opening }: Outlines, room: number): Tile {
   const box = { X: [Infinity, -Infinity] as [number, number], Y: [Infinity, -Infinity] as [number, number] };
   for (const path of [...wanted, ...around, ...opening]) {
     for (const point of path) {
       for (const axis of ['X', 'Y'] as const) {
-        box[axis][0] = Math.min(box[axis][0], point[axis]);
-        box[axis][1] = Math.max(box[axis][1], point[axis]);
+        box[axis][0] = Math.min(box[axis][0], point[axis] - room);
+        box[axis][1] = Math.max(box[axis][1], point[axis] + room);
       }
     }
   }
