@@ -60,6 +60,7 @@ export function asPlan(
     pairs,
     blocks,
     findings,
+    proved: false,
     released: false,
     summary,
   };
@@ -76,6 +77,7 @@ export function withProofs(plan: Plan, job: Job, { proofOf, findings: found }: B
     ...plan,
     pairs,
     findings,
+    proved: true,
     released:
       open.stop === 0 && open.decide === 0 && proofs.length > 0 && proofs.every(({ passed }) => passed),
     summary: {

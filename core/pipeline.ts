@@ -88,7 +88,7 @@ export function createPipeline(): Pipeline {
       ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
     const unproved = asPlan(job, drawing, clearance.value, ofTheJob, pairs, groups);
-    progress('Proving the programs', used.length / (used.length + 1));
+    progress('Proving the programs', used.length / (used.length + 1), unproved);
     const proved = withProofs(unproved, job, prove(unproved, job));
     progress('Done', 1);
     return done(proved);

@@ -13,6 +13,8 @@ export interface Plan {
   readonly blocks: readonly Block[];
   /** Worst first: stop, decide, note. */
   readonly findings: readonly Finding[];
+  /** False while the proofs are still being made: no member has a verdict yet. */
+  readonly proved: boolean;
   /** True when every finding of weight stop or decide is settled and all proofs passed. */
   readonly released: boolean;
   readonly summary: Summary;

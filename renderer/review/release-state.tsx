@@ -1,5 +1,7 @@
 import { CircleCheck, CircleDashed } from 'lucide-react';
-import { formatLength } from '../../core/units';
+import { tolerance } from '../../core/geometry/tolerance';
+import type { Plan } from '../../core/plan';
+import { formatLength, type DisplayUnit } from '../../core/units';
 import { jobOf } from '../state/app-state';
 import { isOpen } from '../../core/assemble-plan';
 import { useAppState } from '../state/use-app';
@@ -11,17 +13,17 @@ export function ReleaseState() {
   const problem = useAppState((state) => state.problem);
   const unit = useAppState((state) => state.unit);
   if (!made || !job || problem) return null;
-  const { largestGouge, largestRemainder } = made.plan.summary;
+  const { proved, released } = made.plan;
   const weighty = made.plan.findings.filter(({ weight }) => weight !== 'note');
   const left = weighty.filter((finding) => isOpen(finding, job)).length;
   const proofsFailed = made.plan.pairs
     .flatMap(({ die, punch }) => [die, punch])
-    .filter(({ proof }) => !proof.passed).length;
+    .filter(({ proof }) => proved && !proof.passed).length;
   return (
-    <div className="release" data-released={made.plan.released}>
+    <div className="release" data-released={released}>
       <p>
-        {made.plan.released ? <CircleCheck aria-hidden="true" /> : <CircleDashed aria-hidden="true" />}
-        {made.plan.released ? 'Released: no DRAFT mark on the programs.' : words(left, proofsFailed)}
+        {released ? <CircleCheck aria-hidden="true" /> : <CircleDashed aria-hidden="true" />}
+        {released ? 'Released: no DRAFT mark on the programs.' : words(left, proofsFailed)}
       </p>
       {weighty.length > 0 && (
         <progress
@@ -30,11 +32,22 @@ export function ReleaseState() {
           aria-label={`${weighty.length - left} of ${weighty.length} settled`}
         />
       )}
-      <p className="proof">
-        Proof by a second method: cuts {formatLength(largestGouge, unit)} into a member at most, leaves{' '}
-        {formatLength(largestRemainder, unit)} at most.
+      <p className="proof" role="status">
+        {proved
+          ? proofWords(made.plan, unit)
+          : 'Proof by a second method is still running: no release before it.'}
       </p>
     </div>
+  );
+}
+
+/** The verdict, and beside it how exact it is. */
+function proofWords({ summary, pairs }: Plan, unit: DisplayUnit): string {
+  const say = (mm: number) => formatLength(mm, unit);
+  const chord = Math.max(0, ...pairs.flatMap(({ die, punch }) => [die.proof.chord, punch.proof.chord]));
+  return (
+    `Proof by a second method, to ${say(chord)}: cuts ${say(summary.largestGouge)} into a member at most ` +
+    `(${say(tolerance.proofGouge)} allowed), leaves ${say(summary.largestRemainder)} at most.`
   );
 }
 

@@ -16,22 +16,15 @@ import { fitted } from './viewport';
 export async function makePlan(app: App, job: Job): Promise<void> {
   const { store, core } = app;
   if (!(await surveyDrawing(app, job))) return;
-  const result = await core.plan(job, tellIn(app));
+  const tell = tellIn(app);
+  const result = await core.plan(job, (step, fraction, unproved) => {
+    if (unproved) takeIn(app, job, unproved);
+    tell(step, fraction);
+  });
   if (result === stale) return;
   if (result.ok) {
-    store.setState((state) => ({
-      made: { job, plan: result.value },
-      problem: null,
-      progress: null,
-      unitAsked: false,
-      ...(state.fitPending
-        ? { fitPending: false, viewport: fitted(planBox(result.value), state.canvasSize) }
-        : {}),
-      selected: stillThere(state.selected, state, result.value),
-      hovered: stillThere(state.hovered, state, result.value),
-      openCorner: hasCorner(result.value, state.openCorner) ? state.openCorner : null,
-      pointedCorner: null,
-    }));
+    takeIn(app, job, result.value);
+    store.setState({ progress: null });
     return;
   }
   // What is wrong with the drawing is put right beside it. The question for its unit stands over the window; whoever
@@ -42,6 +35,20 @@ export async function makePlan(app: App, job: Job): Promise<void> {
     progress: null,
     unitAsked: code === 'units-needed' && survey !== null,
     pane: drawingProblems.has(code) ? 'drawing' : pane,
+  }));
+}
+
+/** A plan to be shown, proved or not yet. */
+function takeIn({ store }: App, job: Job, plan: Plan): void {
+  store.setState((state) => ({
+    made: { job, plan },
+    problem: null,
+    unitAsked: false,
+    ...(state.fitPending ? { fitPending: false, viewport: fitted(planBox(plan), state.canvasSize) } : {}),
+    selected: stillThere(state.selected, state, plan),
+    hovered: stillThere(state.hovered, state, plan),
+    openCorner: hasCorner(plan, state.openCorner) ? state.openCorner : null,
+    pointedCorner: null,
   }));
 }
 

@@ -74,8 +74,8 @@ export class CoreClient {
     if (!isFree) this.#running?.abandon();
     // Progress comes on a channel of its own and may arrive after the answer.
     let isAnswered = false;
-    const tell: ReportProgress = (step, fraction) => {
-      if (!isAnswered && isWanted()) progress(step, fraction);
+    const tell: ReportProgress = (...news) => {
+      if (!isAnswered && isWanted()) progress(...news);
     };
     const reply = this.#ask((connection) => question(connection, tell), isWanted);
     this.#working = reply;

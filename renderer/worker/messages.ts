@@ -2,9 +2,10 @@ import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
+import type { Progress } from '../../core/progress';
 import type { Result } from '../../core/problem';
 
-export type ReportProgress = (step: string, fraction: number) => void;
+export type ReportProgress = Progress;
 
 /** What the worker answers; the pipeline itself on one side, promises of the same on the other. */
 export interface CoreWorkerApi {

@@ -169,6 +169,18 @@ describe('findings of whole jobs', () => {
     }
   });
 
+  it('shows the plan before its proofs, not released and with no verdict', () => {
+    const early: Plan[] = [];
+    const plan = createPipeline().plan(jobOn([square(20)], {}), (_step, _fraction, unproved) => {
+      if (unproved) early.push(unproved);
+    });
+    expect(early.map(({ proved, released }) => [proved, released])).toEqual([[false, false]]);
+    const members = early.flatMap(({ pairs }) => pairs.flatMap(({ die, punch }) => [die, punch]));
+    expect(members.map(({ proof }) => proof.passed)).toEqual([false, false]);
+    expect(plan.ok && plan.value.proved).toBe(true);
+    expect(plan.ok && plan.value.pairs[0]?.die.cuts).toEqual(members[0]?.cuts);
+  });
+
   it('the same job gives the same files, and an edit keeps the import', () => {
     const job = jobOn([square(20), circle(3, 10, 10)], {});
     const pipeline = createPipeline();

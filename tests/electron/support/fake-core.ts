@@ -53,6 +53,7 @@ export function emptyPlan(released: boolean): Plan {
     pairs: [],
     blocks: [],
     findings: [],
+    proved: true,
     released,
     summary: {
       contours: 0,

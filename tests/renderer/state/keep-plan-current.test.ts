@@ -25,6 +25,25 @@ describe('keepPlanCurrent', () => {
     expect(app.store.getState().viewport).toBe(viewport);
   });
 
+  it('shows a plan before its proofs are made, and then with them', async () => {
+    let prove: () => void = () => {};
+    const app = testApp(opened, (job, progress) => {
+      progress('Proving the programs', 0.8, { ...testPlan([], job), proved: false, released: false });
+      return new Promise((resolve) => {
+        prove = () => resolve(done(testPlan([], job)));
+      });
+    });
+    keepPlanCurrent(app);
+    await settled();
+    const { made, fitPending, progress } = app.store.getState();
+    expect([made?.plan.proved, made?.plan.released, fitPending]).toEqual([false, false, false]);
+    expect(progress?.step).toBe('Proving the programs');
+    prove();
+    await settled();
+    const after = app.store.getState();
+    expect([after.made?.plan.proved, after.made?.plan.released, after.progress]).toEqual([true, true, null]);
+  });
+
   it('keeps the last good plan beside a problem, and drops the problem with its cause', async () => {
     const app = testApp(opened, (job) =>
       job.wire.diameter > 1

@@ -7,7 +7,7 @@ import type { AppState } from '../../../renderer/state/app-state';
 import { createApp, type App } from '../../../renderer/state/app-store';
 import { newHistory } from '../../../renderer/state/history';
 import { CoreClient } from '../../../renderer/worker/core-client';
-import type { CoreConnection } from '../../../renderer/worker/messages';
+import type { CoreConnection, ReportProgress } from '../../../renderer/worker/messages';
 import { planOf } from '../../support/plan-of';
 import { memoryHost, type MemoryHost } from './memory-host';
 
@@ -46,10 +46,11 @@ export const testSurvey = (): SurveyedDrawing => ({
 /** A window without a page: its core answers at once with what the test says. */
 export function testApp(
   initial: Partial<AppState> = {},
-  answer: (job: Job) => Result<Plan> = (job) => done(testPlan([], job)),
+  answer: (job: Job, progress: ReportProgress) => Result<Plan> | Promise<Result<Plan>> = (job) =>
+    done(testPlan([], job)),
 ): TestApp {
   const connection: CoreConnection = {
-    plan: (job) => Promise.resolve(answer(job)),
+    plan: (job, progress) => Promise.resolve(answer(job, progress)),
     files: () => Promise.resolve(done([{ name: 'bracket.dxf', text: '0\nEOF\n' }])),
     survey: () => Promise.resolve(done(testSurvey())),
     died: new Promise(() => {}),

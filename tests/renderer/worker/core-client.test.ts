@@ -3,7 +3,7 @@ import { newJob, type Job } from '../../../core/job';
 import type { Plan } from '../../../core/plan';
 import { done, type Result } from '../../../core/problem';
 import { CoreClient, stale } from '../../../renderer/worker/core-client';
-import type { CoreConnection } from '../../../renderer/worker/messages';
+import type { CoreConnection, ReportProgress } from '../../../renderer/worker/messages';
 import { testPlan, testSurvey } from '../support/test-app';
 
 const jobNamed = (name: string): Job => newJob(`${name}.dxf`, '');
@@ -34,6 +34,30 @@ function testWorker() {
 const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe('CoreClient', () => {
+  it('hands on a plan that is not yet proved, until a newer question overtakes it', async () => {
+    const tellers: ReportProgress[] = [];
+    const connection: CoreConnection = {
+      ...testWorker().connection,
+      plan: (_job, progress) => {
+        tellers.push(progress);
+        return new Promise(() => {});
+      },
+    };
+    const client = new CoreClient(() => connection, 0);
+    const seen: string[] = [];
+    const ask = (name: string) =>
+      client.plan(jobNamed(name), (_step, _fraction, unproved) => {
+        if (unproved) seen.push(name);
+      });
+    void ask('a');
+    await turn();
+    tellers[0]?.('Proving', 0.5, testPlan());
+    void ask('b');
+    await turn();
+    tellers[0]?.('Proving', 0.9, testPlan());
+    expect(seen).toEqual(['a']);
+  });
+
   it('answers with the plan', async () => {
     const worker = testWorker();
     const reply = new CoreClient(() => worker.connection).plan(jobNamed('a'), quiet);
