@@ -86,7 +86,8 @@ function Geometry({ scene, contours, lines, view }: PictureProps) {
   const draw = useCallback(
     ({ _context: context }: Context) => {
       const isShown = (part: PicturePart) => !hidden.includes(part);
-      if (lines && isShown(pane === 'drawing' ? 'lines' : 'drawing')) drawLines(context, lines, view);
+      if (lines && isShown(pane === 'drawing' ? 'lines' : 'drawing'))
+        drawLines(context, lines, view, contours === null);
       if (contours) drawContours(context, contours, view, pane, isShown);
       if (!scene || pane === 'drawing') return;
       if (isShown('remainder')) drawRemainders(context, scene, view);

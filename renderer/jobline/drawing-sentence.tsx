@@ -12,8 +12,12 @@ export function DrawingSentence({ job }: { job: Job }) {
   const app = useApp();
   const drawing = useAppState(drawingOf);
   const unused = drawing?.unused.reduce((sum, { count }) => sum + count, 0) ?? 0;
-  const account =
-    unused === 0 ? 'all of it used' : `${unused} ${unused === 1 ? 'entity' : 'entities'} not used`;
+  const isRead = useAppState((state) => state.survey !== null);
+  const account = !drawing
+    ? 'no contour found'
+    : unused === 0
+      ? 'all of it used'
+      : `${unused} ${unused === 1 ? 'entity' : 'entities'} not used`;
   return (
     <>
       Drawing <span className="file-name">{job.drawing.fileName}</span> in{' '}
@@ -38,7 +42,7 @@ export function DrawingSentence({ job }: { job: Job }) {
       />{' '}
       closed,{' '}
       <span className="glued">
-        {drawing ? (
+        {isRead ? (
           <button
             type="button"
             className="value value-panel"

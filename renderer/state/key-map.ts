@@ -36,7 +36,7 @@ export const isMacPage = (page: Window): boolean => /mac/i.test(page.navigator.p
 /** Whether a key press goes into something a person types in. */
 export function isTypingIn(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
-  return target.matches('input, textarea, select, [contenteditable="true"]');
+  return target.matches('input:not([type="checkbox"]), textarea, select, [contenteditable="true"]');
 }
 
 const macKeys: Readonly<Record<string, string>> = { Mod: '⌘', Shift: '⇧' };

@@ -3,11 +3,21 @@ import type { View } from '../drawing-space';
 import type { ContoursScene, LinesScene } from '../drawing-scene';
 import { strokeChunks } from '../path-chunk';
 
-/** Everything that is drawn and shown, faint, under all the rest: also what is no edge of the part. */
-export function drawLines(context: CanvasRenderingContext2D, scene: LinesScene, view: View): void {
+/**
+ * Everything that is drawn and shown, faint, under all the rest: also what is no edge of the part. Stronger where it is all
+ * there is.
+ */
+export function drawLines(
+  context: CanvasRenderingContext2D,
+  scene: LinesScene,
+  view: View,
+  isAll: boolean,
+): void {
+  const stroke = isAll
+    ? { color: view.palette.inkSoft, width: 1.25 }
+    : { color: view.palette.faint, width: 0.75 };
   for (const { chunks, hidden, isFilling } of scene.lines)
-    if (hidden === null && !isFilling)
-      strokeChunks(context, view, chunks, { color: view.palette.faint, width: 0.75 });
+    if (hidden === null && !isFilling) strokeChunks(context, view, chunks, stroke);
 }
 
 /** The contours of the drawing: what is taken in ink where it is looked at, else faint; what is left out dotted. */

@@ -9,7 +9,7 @@ export const zoomInCommand: Command = {
   label: () => 'Zoom in',
   shortcuts: ['Plus', '='],
   icon: ZoomIn,
-  enabled: (state) => state.made !== null,
+  enabled: ({ made, survey }) => made !== null || survey !== null,
   run: (app) => zoomBy(app, step),
 };
 
@@ -19,7 +19,7 @@ export const zoomOutCommand: Command = {
   label: () => 'Zoom out',
   shortcuts: ['-'],
   icon: ZoomOut,
-  enabled: (state) => state.made !== null,
+  enabled: ({ made, survey }) => made !== null || survey !== null,
   run: (app) => zoomBy(app, 1 / step),
 };
 
