@@ -19,14 +19,15 @@ import {
 import { peers } from './peers/all-peers';
 import { ownOffset } from './peers/own-offset';
 import type { Peer } from './peers/peer';
+import { stopAfter } from './stop-after';
 import { workloadOf, workloads, type Workload } from './workloads';
 
 /**
  * `npm run bench [-- workload …] [-- --limit seconds]`: our offset beside general libraries on the same outlines in the
  * same run, then the memory it takes, what several offsets of one contour cost, and what the independent proof costs.
  * Every library runs in a process of its own, in turns with ours, so that none pays for another's memory and a slow
- * moment of the machine falls on both. A library that takes longer for a workload than the limit is left out there and
- * on all larger ones, and the table says so.
+ * moment of the machine falls on both. Times are processor times. A library that takes longer for a workload than the
+ * limit is left out there and on all larger ones, and the table says so.
  */
 const usualLimit = 60;
 
@@ -79,7 +80,7 @@ function compareOn(workload: Workload, limit: number, before: readonly WorkloadR
 }
 
 function read(peer: Peer, workload: Workload, chord: number | null, limit: number): Reading {
-  const output = inOwnProcess(['offset', peer.name, workload.name, String(chord)], limit);
+  const output = inOwnProcess(['offset', peer.name, workload.name, String(chord), String(limit)]);
   const measures = output.map((line) => JSON.parse(line) as OffsetMeasure);
   const note =
     measures.length === 0 ? `over ${limit} s` : measures.length === 1 ? `outward over ${limit} s` : '';
@@ -113,16 +114,14 @@ function foretell(
 }
 
 function ask<T>(task: readonly string[]): T {
-  const [line = 'null'] = inOwnProcess(task, 600);
+  const [line = 'null'] = inOwnProcess(task);
   return JSON.parse(line) as T;
 }
 
 /** The lines that a process of its own printed before it ended or its time was up. */
-function inOwnProcess(words: readonly string[], limit: number): string[] {
+function inOwnProcess(words: readonly string[]): string[] {
   const run = spawnSync(process.execPath, ['--expose-gc', process.argv[1] ?? '', ...words], {
     encoding: 'utf8',
-    timeout: limit * 1000,
-    killSignal: 'SIGKILL',
     maxBuffer: 2 ** 28,
   });
   if (run.status !== 0 && run.signal !== 'SIGKILL') throw new Error(`${words.join(' ')}: ${run.stderr}`);
@@ -172,7 +171,8 @@ function printWorkload({ workload, segments, own, peers: readings, many }: Workl
 const [, , task, ...rest] = process.argv;
 switch (task) {
   case 'offset': {
-    const [peer = '', workload = '', chord] = rest;
+    const [peer = '', workload = '', chord, limit] = rest;
+    stopAfter(Number(limit));
     await measureOffset(peer, workloadOf(workload), Number(chord), (measure) => {
       console.log(JSON.stringify(measure));
     });
