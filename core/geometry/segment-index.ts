@@ -44,7 +44,7 @@ export function isNearer({ table, tree }: SegmentIndex, x: number, y: number, di
   return found;
 }
 
-/** The nearest segment to a point and its distance, mm; `segment` -1 where none is within `within`. */
+/** The nearest segment to a point (of several the first) and its distance, mm; `segment` -1 where none is within `within`. */
 export function nearestSegment(
   { table, tree }: SegmentIndex,
   x: number,
@@ -59,7 +59,7 @@ export function nearestSegment(
     const limit = Math.min(reach, within);
     tree.search(x - limit, y - limit, x + limit, y + limit, (i) => {
       const d = squaredDistance(table, i, x, y);
-      if (d < best || (segment < 0 && d <= best)) {
+      if (d < best || (d === best && (segment < 0 || i < segment))) {
         best = d;
         segment = i;
       }

@@ -1,7 +1,5 @@
 import type { Drawing, Repair } from '../../core/drawing/drawing';
-import type { Vertex } from '../../core/geometry/contour';
 import type { Plan } from '../../core/plan';
-import { distanceToSegment } from '../picture/distance-to-segment';
 import { drawingIndex } from '../picture/drawing-index';
 import { planIndex } from '../picture/plan-index';
 import { targetOfRepair, type Target } from '../state/target';
@@ -25,14 +23,10 @@ export function hitTest(
   if (mark) return { kind: 'finding', key: mark.finding.key };
   const reach = grasp / viewport.scale;
   const at = toDrawing(viewport, size, pointer);
-  const around = boxAround(at, reach);
-  const member = nearest(planIndex(plan).segmentsIn(around), at, reach);
-  if (member) return { kind: 'member', id: member.member.id };
-  const aside = drawingIndex(plan.drawing)
-    .segmentsIn(around)
-    .filter(({ isTaken }) => !isTaken);
-  const contour = nearest(aside, at, reach);
-  return contour && { kind: 'contour', id: contour.contourId };
+  const member = planIndex(plan).nearest(at, reach);
+  if (member) return { kind: 'member', id: member.segment.member.id };
+  const contour = drawingIndex(plan.drawing).leftOut.nearest(at, reach);
+  return contour && { kind: 'contour', id: contour.segment.contourId };
 }
 
 /** The same where the drawing itself is looked at: a repair first, then the nearest contour, taken or left out. */
@@ -45,34 +39,10 @@ export function hitDrawing(
 ): Target | null {
   const repair = repairs.find(({ place }) => isNear(toScreen(viewport, size, place), pointer, grasp));
   if (repair) return targetOfRepair(repair);
-  const reach = grasp / viewport.scale;
   const at = toDrawing(viewport, size, pointer);
-  const contour = nearest(drawingIndex(drawing).segmentsIn(boxAround(at, reach)), at, reach);
-  return contour && { kind: 'contour', id: contour.contourId };
+  const contour = drawingIndex(drawing).all.nearest(at, grasp / viewport.scale);
+  return contour && { kind: 'contour', id: contour.segment.contourId };
 }
-
-function nearest<S extends { readonly from: Vertex; readonly to: Vertex }>(
-  segments: readonly S[],
-  at: { x: number; y: number },
-  reach: number,
-): S | null {
-  let best: S | null = null;
-  let least = reach;
-  for (const segment of segments) {
-    const distance = distanceToSegment(at, segment.from, segment.to);
-    if (distance > least || (best && distance === least)) continue;
-    best = segment;
-    least = distance;
-  }
-  return best;
-}
-
-const boxAround = ({ x, y }: { x: number; y: number }, reach: number) => ({
-  minX: x - reach,
-  minY: y - reach,
-  maxX: x + reach,
-  maxY: y + reach,
-});
 
 const isNear = (a: ScreenPoint, b: ScreenPoint, distance: number): boolean =>
   Math.hypot(a.x - b.x, a.y - b.y) <= distance;

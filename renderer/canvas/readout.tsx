@@ -1,4 +1,5 @@
-import { formatLengthNumber } from '../../core/units';
+import { formatLength, formatLengthNumber } from '../../core/units';
+import { widthAcross } from '../picture/width-across';
 import { drawingOf, type AppState } from '../state/app-state';
 import { useAppState } from '../state/use-app';
 
@@ -24,7 +25,7 @@ export function Readout() {
 const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
 
 function hoveredWords(state: AppState): string {
-  const { hovered, made } = state;
+  const { hovered, made, pointer, unit } = state;
   if (hovered?.kind === 'contour') {
     const aside = drawingOf(state)?.leftOut.find(({ id }) => id === hovered.id);
     return aside ? `Contour ${aside.id}, left out: ${aside.reason}` : `Contour ${hovered.id}`;
@@ -37,7 +38,9 @@ function hoveredWords(state: AppState): string {
   for (const { contourId, use, die, punch } of made.plan.pairs) {
     for (const member of [die, punch]) {
       if (member.id !== hovered.id) continue;
-      return `${member.role === 'die' ? 'Die' : 'Punch'} of contour ${contourId} (${use})`;
+      const width = pointer && widthAcross(member, pointer);
+      const across = width === null ? '' : `, ${formatLength(rounded(width), unit)} across here`;
+      return `${member.role === 'die' ? 'Die' : 'Punch'} of contour ${contourId} (${use})${across}`;
     }
   }
   return '';

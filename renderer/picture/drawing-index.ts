@@ -1,52 +1,31 @@
-import Flatbush from 'flatbush';
 import type { Drawing } from '../../core/drawing/drawing';
-import { segmentBox } from '../../core/geometry/contour-measures';
-import type { Box, Vertex } from '../../core/geometry/contour';
+import type { Contour } from '../../core/geometry/contour';
+import { segmentLookup, segmentsOf, type PlainSegment, type SegmentLookup } from './segment-lookup';
 
-/** One segment of a closed contour of the drawing, taken or left out. */
-export interface ContourSegment {
+/** One segment of a closed contour of the drawing. */
+export interface ContourSegment extends PlainSegment {
   readonly contourId: string;
-  readonly isTaken: boolean;
-  readonly from: Vertex;
-  readonly to: Vertex;
 }
 
-/** All contours' segments, to be asked for by place. */
+/** Contours' segments, to be asked for by place. */
 export interface DrawingIndex {
-  segmentsIn(box: Box): readonly ContourSegment[];
+  readonly all: SegmentLookup<ContourSegment>;
+  /** Those that are not taken. */
+  readonly leftOut: SegmentLookup<ContourSegment>;
 }
 
 /** The index of a drawing, made once for each. */
 export function drawingIndex(drawing: Drawing): DrawingIndex {
-  const known = made.get(drawing) ?? makeIndex(drawing);
-  made.set(drawing, known);
-  return known;
+  const index = made.get(drawing) ?? makeIndex(drawing);
+  made.set(drawing, index);
+  return index;
 }
 
 const made = new WeakMap<Drawing, DrawingIndex>();
 
 function makeIndex({ contours, leftOut }: Drawing): DrawingIndex {
-  const segments: ContourSegment[] = [];
-  const add = (contourId: string, isTaken: boolean, contour: readonly Vertex[]): void => {
-    contour.forEach((from, i) => {
-      const to = contour[i + 1] ?? contour[0];
-      if (to) segments.push({ contourId, isTaken, from, to });
-    });
-  };
-  for (const { id, contour } of contours) add(id, true, contour);
-  for (const { id, contour } of leftOut) add(id, false, contour);
-  if (segments.length === 0) return { segmentsIn: () => [] };
-  const tree = new Flatbush(segments.length);
-  for (const { from, to } of segments) {
-    const { minX, minY, maxX, maxY } = segmentBox(from, to);
-    tree.add(minX, minY, maxX, maxY);
-  }
-  tree.finish();
-  return {
-    segmentsIn: ({ minX, minY, maxX, maxY }) =>
-      tree
-        .search(minX, minY, maxX, maxY)
-        .sort((a, b) => a - b)
-        .flatMap((i) => segments[i] ?? []),
-  };
+  const segments = (list: readonly { readonly id: string; readonly contour: Contour }[]): ContourSegment[] =>
+    list.flatMap(({ id, contour }) => segmentsOf(contour, { contourId: id }));
+  const aside = segments(leftOut);
+  return { all: segmentLookup([...segments(contours), ...aside]), leftOut: segmentLookup(aside) };
 }
