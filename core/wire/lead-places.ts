@@ -42,20 +42,23 @@ const cornerTurn = Math.PI / 180;
 
 /**
  * Places between two stations (`to` may go beyond the whole), best first: a witness mark matters least and is dressed
- * off best in the middle of a long straight, `need` mm clear of both its ends, as near to `target` as can be where
- * there is one; then where corners are farthest. One for each segment.
+ * off best in the middle of a long straight, `need` mm clear of both its ends, in a window as near to its target as can
+ * be; then where corners are farthest. One for each segment.
  */
 export function leadPlaces(
   stations: Stations,
   need: number,
-  window: { readonly from: number; readonly to: number; readonly target: number | null } | null,
+  window: { readonly from: number; readonly to: number; readonly target: number } | null,
 ): readonly LeadPlace[] {
   const { loop, starts, whole } = stations;
   const places: LeadPlace[] = [];
   const add = (from: number, to: number, isStraight: boolean): void => {
     if (to <= from) return;
-    const station = (from + to) / 2;
-    const flat = isStraight ? (to - from) / 2 : 0;
+    // As near to the target as the ends allow, else in the middle.
+    const middle = (from + to) / 2;
+    const keep = Math.min(isStraight ? need : 0, (to - from) / 2);
+    const station = window ? Math.min(to - keep, Math.max(from + keep, window.target)) : middle;
+    const flat = isStraight ? Math.min(station - from, to - station) : 0;
     places.push({ station: station % whole, flat, room: roomAt(stations, station % whole) });
   };
   loop.forEach(({ bulge }, i) => {

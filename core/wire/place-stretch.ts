@@ -48,20 +48,21 @@ export function placeStretch(
 ): PlacedStretch {
   const { room, stations, wishes, choice, number } = query;
   const places = placesFor(query, before, troubles).map((place) => tabAt(query, place));
-  const begins: BeginPlace[] = places.map(({ begin, end }) => ({
-    position: positionAt(stations, begin),
-    // A run must be able to begin on the one side of the tab and to end on the other.
-    begin: once(() => (endAt(query, end, 'end') ? endAt(query, begin, 'begin') : null)),
-  }));
-  const { placed, trouble } = placeStart(
-    room,
-    begins,
-    wishes,
-    choice.stretches[number],
-    choice.fromEdge && number === 0,
-  );
+  const search = (among: readonly TabPlace[]) => {
+    const begins: BeginPlace[] = among.map(({ begin, end }) => ({
+      position: positionAt(stations, begin),
+      // A run must be able to begin on the one side of the tab and to end on the other.
+      begin: once(() => (endAt(query, end, 'end') ? endAt(query, begin, 'begin') : null)),
+    }));
+    const fromEdge = choice.fromEdge && number === 0;
+    const found = placeStart(room, begins, wishes, choice.stretches[number], fromEdge);
+    return { ...found, place: among[found.placed?.place ?? 0] };
+  };
+  // Over a corner only where nothing else will do, not even with a smaller hole.
+  const smooth = places.filter(({ isSmooth }) => isSmooth);
+  const first = search(smooth);
+  const { placed, trouble, place } = first.placed || smooth.length === places.length ? first : search(places);
   if (trouble) troubles.push({ ...trouble, stretch: number });
-  const place = places[placed?.place ?? 0];
   if (!place) throw new Error('a loop without segments');
   return {
     station: place.station,
@@ -77,13 +78,16 @@ interface TabPlace {
   readonly tabLength: number;
   readonly begin: number;
   readonly end: number;
+  /** Whether the tab keeps clear of corners. */
+  readonly isSmooth: boolean;
 }
 
 /** The tab shortened to the room between corners. */
 function tabAt({ tabLength }: StretchQuery, { station, room }: LeadPlace): TabPlace {
   const fits = 2 * room * tabShare;
-  const length = tabLength <= fits || fits < shortestTab ? tabLength : fits;
-  return { station, tabLength: length, begin: station + length / 2, end: station - length / 2 };
+  const isSmooth = tabLength <= fits || fits >= shortestTab;
+  const length = isSmooth ? Math.min(tabLength, fits) : tabLength;
+  return { station, tabLength: length, begin: station + length / 2, end: station - length / 2, isSmooth };
 }
 /** Of the way between two corners, so that a shortened tab does not touch them. */
 const tabShare = 0.9;
