@@ -4,6 +4,7 @@ import type { DrawingUnit } from '../units';
 
 /** The outline of a drawing: closed contours, nested, and an account of everything that is not among them. mm. */
 export interface Drawing {
+  readonly format: DrawingFormat;
   readonly unit: DrawingUnit;
   readonly contours: readonly DrawingContour[];
   /** Closed contours that are not taken: a title block, or what a person left out. Their ids go on from the others'. */
@@ -19,12 +20,16 @@ export interface Drawing {
   readonly findings: readonly Finding[];
 }
 
+export type DrawingFormat = 'dxf' | 'svg' | 'csv';
+
 export interface DrawingContour {
   /** `c1`, `c2`, … largest outer first, holes after the contour that holds them: the same for the same drawing. */
   readonly id: string;
   /** Counter-clockwise, whatever its depth. */
   readonly contour: Contour;
   readonly layer: string;
+  /** That of its longest piece: colour index, 1 to 255; in an SVG 0xRRGGBB. */
+  readonly colour: number;
   /** 0 an outer contour, 1 a hole in it, 2 an island in the hole … */
   readonly depth: number;
   readonly parentId: string | null;

@@ -3,6 +3,7 @@ import { byHand } from './account-findings';
 import type { DrawingChoice, DrawingContour, LeftOutContour } from './drawing';
 import { nestRings } from './nest-rings';
 import type { Ring } from './ring';
+import type { Strand } from './strand';
 import { sheetRings } from './sheet-rings';
 
 export interface NamedRings {
@@ -45,6 +46,7 @@ export function nameRings(
       id: idOf(ring),
       contour: ring.contour,
       layer: ring.layer,
+      colour: colourOf(ring),
       depth,
       parentId: parent && idOf(parent),
       largestGap: ring.gaps.reduce((most, { size }) => Math.max(most, size), 0),
@@ -60,3 +62,10 @@ export function nameRings(
       })),
   };
 }
+
+/** The colour of the longest piece. */
+const colourOf = ({ strands }: Ring): number =>
+  strands.reduce(
+    (longest, strand) => (strand.length > longest.length ? strand : longest),
+    strands[0] as Strand,
+  ).colour;

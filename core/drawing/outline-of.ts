@@ -108,6 +108,7 @@ export function outlineOf(
     ...unusedFindings(unused.list()),
   ];
   return done({
+    format: raw.format,
     unit,
     contours,
     leftOut,

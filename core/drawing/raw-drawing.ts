@@ -1,6 +1,6 @@
 import type { Box, Chain, Point } from '../geometry/contour';
 import type { DrawingUnit } from '../units';
-import type { Unused } from './drawing';
+import type { DrawingFormat, Unused } from './drawing';
 
 /** A drawing as read, flat (blocks resolved, extrusion applied), in drawing units; its unit is not settled yet. */
 export interface RawDrawing {
@@ -17,8 +17,6 @@ export interface RawDrawing {
   /** Around all pieces that are shown; inside out where there is none. */
   readonly box: Box;
 }
-
-export type DrawingFormat = 'dxf' | 'svg' | 'csv';
 
 /** A dimension of the drawing, drawing units and radians. */
 export interface RawDimension {

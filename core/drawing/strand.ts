@@ -10,6 +10,7 @@ import { splineCurves } from './spline-curves';
 /** One entity as a run of lines and arcs, mm. A closed one ends on its first point. */
 export interface Strand {
   readonly layer: string;
+  readonly colour: number;
   readonly kind: string;
   readonly closed: boolean;
   readonly chain: Chain;
@@ -35,7 +36,7 @@ export interface FitBudget {
  * arcs left in `budget` do not suffice.
  */
 export function strandOfPiece(piece: Piece, factor: number, budget: FitBudget): Strand | null {
-  const { layer, kind, closed, parts } = piece;
+  const { layer, colour, kind, closed, parts } = piece;
   const [only] = parts;
   const fitted = parts.length === 1 && only?.type === 'chain' ? null : fittedOnce(parts, factor, budget);
   if (budget.arcs < 0) return null;
@@ -46,7 +47,7 @@ export function strandOfPiece(piece: Piece, factor: number, budget: FitBudget): 
   const { kept, length, zeroLength } = withoutZeroLength(chain);
   const ended = closed ? closedExactly(kept) : kept;
   const isFitted = fitted !== null && parts.some(({ type }) => type !== 'chain');
-  return { layer, kind, closed, chain: ended, length, fitError, isFitted, zeroLength, cutFrom: null };
+  return { layer, colour, kind, closed, chain: ended, length, fitError, isFitted, zeroLength, cutFrom: null };
 }
 
 /** The chain itself where all its segments have a length. */

@@ -1,11 +1,11 @@
 import type { Box } from '../geometry/contour';
 import { drawingUnits, type DrawingUnit } from '../units';
 import { chooseNothing, choosePieces } from './choose-pieces';
-import type { DrawingChoice } from './drawing';
+import type { DrawingChoice, DrawingFormat } from './drawing';
 import { gapHistogram, type GapHistogram } from './gap-histogram';
 import { limits } from './limits';
 import { lineworkOf, type Linework } from './linework';
-import type { DrawingFormat, Piece, RawDrawing } from './raw-drawing';
+import type { Piece, RawDrawing } from './raw-drawing';
 import { strandOfPiece, type Strand } from './strand';
 import { unitCandidates, type UnitCandidate } from './unit-candidates';
 import { UnusedCount } from './unused-count';

@@ -4,12 +4,13 @@ import type { OutputFile } from './output-file';
 import { writeDrillList } from './write-drill-list';
 import { writeDxf } from './write-dxf';
 import { writeFindingsCsv } from './write-findings-csv';
+import { writeOutlineDxf } from './write-outline-dxf';
 import { writeProgram } from './write-program';
 import { writeSummary } from './write-summary';
 import { writeWorkList } from './write-work-list';
 
 /**
- * Everything a plan gives: the DXF, one program a block, drill list and order of work, the findings, the summary
+ * Everything a plan gives: the paths and the clean outline as DXF, one program a block, drill list and order of work, the findings, the summary
  * and the job itself. While the plan is not released the names of what is made by carry DRAFT.
  */
 export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly OutputFile[] {
@@ -17,6 +18,7 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
   const mark = plan.released ? '' : '.DRAFT';
   return [
     { name: `${name}-paths${mark}.dxf`, text: writeDxf(plan, job) },
+    { name: `${name}-outline.dxf`, text: writeOutlineDxf(plan) },
     ...plan.blocks.map((block) => ({
       name: `${name}-${fileStem(block.id)}${mark}.nc`,
       text: writeProgram(block, plan, job),

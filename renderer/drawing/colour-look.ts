@@ -1,4 +1,4 @@
-import type { DrawingFormat } from '../../core/drawing/raw-drawing';
+import type { DrawingFormat } from '../../core/drawing/drawing';
 
 export interface ColourLook {
   readonly name: string;

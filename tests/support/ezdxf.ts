@@ -28,6 +28,9 @@ export interface EzdxfEntity {
   readonly centre: readonly [number, number] | null;
   readonly radius: number | null;
   readonly text: string | null;
+  /** Colour index; 256 that of the layer. */
+  readonly color: number;
+  readonly rgb: readonly number[] | null;
 }
 
 /** Reads a DXF text with ezdxf, a general library, and audits it. */
@@ -53,7 +56,7 @@ def entity(e):
     return dict(type=e.dxftype(), layer=e.dxf.layer, closed=bool(e.closed) if poly else None,
         points=[list(p) for p in e.get_points('xyb')] if poly else [],
         centre=list(e.dxf.center)[:2] if circle else None, radius=e.dxf.radius if circle else None,
-        text=e.dxf.text if e.dxftype() == 'TEXT' else None)
+        text=e.dxf.text if e.dxftype() == 'TEXT' else None, color=e.dxf.color, rgb=list(e.rgb) if e.rgb else None)
 print(json.dumps(dict(version=doc.dxfversion, unit=doc.header.get('$INSUNITS'),
     layers={l.dxf.name: dict(color=l.color, rgb=list(l.rgb) if l.rgb else None, lineType=l.dxf.linetype) for l in doc.layers},
     errors=[str(x.message) for x in audit.errors], fixes=[str(x.message) for x in audit.fixes],

@@ -33,10 +33,18 @@ export function planOf(parts: PlanParts): Plan {
   const punch = memberOf(parts, 'punch', -clearance);
   const reach = job.wire.diameter / 2 + (job.passes.at(-1)?.sparkGap ?? 0);
   const box = { minX: -width / 2, minY: -height / 2, maxX: width / 2, maxY: height / 2 };
-  const drawn = { id: 'c1', contour: roundedRectangle(parts, 0), layer: '0', depth: 0, parentId: null };
+  const drawn = {
+    id: 'c1',
+    contour: roundedRectangle(parts, 0),
+    layer: '0',
+    colour: 7,
+    depth: 0,
+    parentId: null,
+  };
   const count = (weight: Finding['weight']) => findings.filter((finding) => finding.weight === weight).length;
   return {
     drawing: {
+      format: 'dxf',
       unit: 'mm',
       contours: [{ ...drawn, largestGap: 0, fitError: 0 }],
       unused: [],

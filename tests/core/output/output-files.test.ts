@@ -28,6 +28,7 @@ describe('outputFiles', () => {
   it('names every file after the job, and the member where there is one', () => {
     expect(names(true)).toEqual([
       'example-paths.dxf',
+      'example-outline.dxf',
       'example-blank-1-die.nc',
       'example-blank-1-punch.nc',
       'example-drill-list.csv',

@@ -38,6 +38,7 @@ export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
 export function emptyPlan(released: boolean): Plan {
   return {
     drawing: {
+      format: 'dxf',
       unit: 'mm',
       contours: [],
       unused: [],
