@@ -1,4 +1,4 @@
-import { done, failed, type Result } from './problem';
+import { failed, type Problem, type Result } from './problem';
 import { readOwnFile } from './read-own-file';
 import { sayLength } from './say';
 import {
@@ -31,7 +31,12 @@ export function readTechnologyFile(text: string): Result<Technology> {
     schema: technologySchema,
   });
   if (!read.ok) return read;
-  const { rows } = read.value;
+  const problem = technologyProblem(read.value);
+  return problem ? { ok: false, problem } : read;
+}
+
+/** Why a table cannot be cut by: rows that contradict each other, passes that cut air or leave stock; null: it can. */
+export function technologyProblem({ rows }: Technology): Problem | null {
   for (const [k, row] of rows.entries()) {
     const where = `row ${k + 1}: ${sayLength(row.wire)} wire up to ${sayLength(row.height)}`;
     if (rows.findIndex((one) => one.wire === row.wire && one.height === row.height) < k) {
@@ -39,16 +44,14 @@ export function readTechnologyFile(text: string): Result<Technology> {
         'technology-twice',
         'The technology table has two rows for the same wire and height',
         where,
-        'Take one of them out of the file.',
-      );
+        'Take one of them out.',
+      ).problem;
     }
     const offsets = passOffsets(
       row.wire,
       row.passes.map((pass) => ({ ...pass, feed: pass.rate / row.height })),
     );
-    if (!offsets.ok) {
-      return { ok: false, problem: { ...offsets.problem, where: `${where}, ${offsets.problem.where}` } };
-    }
+    if (!offsets.ok) return { ...offsets.problem, where: `${where}, ${offsets.problem.where}` };
   }
-  return done(read.value);
+  return null;
 }

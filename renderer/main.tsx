@@ -5,6 +5,7 @@ import './style/job-line.css';
 import './style/canvas.css';
 import './style/review.css';
 import './style/drawing.css';
+import './style/technology.css';
 import './style/overlays.css';
 import { createRoot } from 'react-dom/client';
 import { invariant } from '../core/problem';

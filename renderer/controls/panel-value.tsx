@@ -1,6 +1,7 @@
 import { X } from 'lucide-react';
 import { Popover } from 'radix-ui';
 import type { ReactNode } from 'react';
+import { keepOpenWhileTyping } from './value-input';
 
 export interface PanelValueProps {
   readonly label: string;
@@ -23,6 +24,7 @@ export function PanelValue({ label, text, title, children }: PanelValueProps) {
         sideOffset={6}
         collisionPadding={12}
         aria-label={title}
+        onEscapeKeyDown={keepOpenWhileTyping}
       >
         <div className="panel-head">
           <h2>{title}</h2>

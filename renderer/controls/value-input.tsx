@@ -63,6 +63,7 @@ export function ValueInput<T>({ label, text, read, onCommit, stepped, className 
         autoComplete="off"
         spellCheck={false}
         aria-label={label}
+        data-typed={draft !== null}
         aria-invalid={problem !== null}
         aria-describedby={problem ? problemId : undefined}
         value={draft ?? text}
@@ -84,4 +85,10 @@ export function ValueInput<T>({ label, text, read, onCommit, stepped, className 
       )}
     </span>
   );
+}
+
+/** For what closes on Escape around a field: while something is typed in it, Escape gives that back and closes nothing. */
+export function keepOpenWhileTyping(event: Event): void {
+  const { target } = event;
+  if (target instanceof HTMLElement && target.dataset['typed'] === 'true') event.preventDefault();
 }

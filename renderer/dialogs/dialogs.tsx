@@ -4,6 +4,7 @@ import { ClashDialog } from './clash-dialog';
 import { DistrustDialog } from './distrust-dialog';
 import { KeysDialog } from './keys-dialog';
 import { LeftOverDialog } from './left-over-dialog';
+import { TechnologyDialog } from '../technology/technology-dialog';
 import { UnitsDialog } from './units-dialog';
 import { UnsavedDialog } from './unsaved-dialog';
 
@@ -23,5 +24,6 @@ export function Dialogs() {
   if (unitAsked && survey) return <UnitsDialog candidates={survey.units} />;
   if (dialog === 'about') return <AboutDialog />;
   if (dialog === 'keys') return <KeysDialog />;
+  if (dialog === 'technology') return <TechnologyDialog />;
   return null;
 }

@@ -1,8 +1,11 @@
 import { jobOf } from '../state/app-state';
 import { useAppState } from '../state/use-app';
+import { BlockSentence } from './block-sentence';
 import { DrawingSentence } from './drawing-sentence';
 import { MainSentence } from './main-sentence';
+import { ProgramSentence } from './program-sentence';
 import { ThreadSentence } from './thread-sentence';
+import { TimeSentence } from './time-sentence';
 
 /** The whole job in words, every value editable in place. */
 export function JobLine() {
@@ -14,7 +17,8 @@ export function JobLine() {
         <MainSentence job={job} />
       </div>
       <div className="job-more">
-        <ThreadSentence job={job} /> <DrawingSentence job={job} />
+        <BlockSentence job={job} /> <ThreadSentence job={job} /> <ProgramSentence job={job} />{' '}
+        <DrawingSentence job={job} /> <TimeSentence />
       </div>
     </section>
   );

@@ -4,7 +4,6 @@ import { LengthInput } from '../controls/length-input';
 import { PanelValue } from '../controls/panel-value';
 import { ContoursPanel } from '../panels/contours-panel';
 import { PassesPanel } from '../panels/passes-panel';
-import { setPass } from '../state/edits/set-pass';
 import { setThickness } from '../state/edits/set-thickness';
 import { setWire } from '../state/edits/set-wire';
 import { editJob } from '../state/job-edit';
@@ -13,13 +12,13 @@ import { useApp, useAppState } from '../state/use-app';
 import { ClearanceValue } from './clearance-value';
 import { CornersValue } from './corners-value';
 import { MaterialValue } from './material-value';
+import { SparkGapValue } from './spark-gap-value';
 
 /** "Blank from 1.5 mm half-hard cold-rolled steel, 0.09 mm clearance per side …; cut with 0.25 mm wire, …" */
 export function MainSentence({ job }: { job: Job }) {
   const app = useApp();
   const plan = useAppState((state) => state.made?.plan ?? null);
   const uses = usesOf(plan);
-  const lastPass = job.passes.length - 1;
   return (
     <>
       <PanelValue label="Contours" text={verbs[uses]} title="What each contour is for">
@@ -41,18 +40,9 @@ export function MainSentence({ job }: { job: Job }) {
         value={job.wire.diameter}
         onCommit={(mm, turning) => editJob(app, setWire, mm, turning)}
       />{' '}
-      wire,{' '}
-      <LengthInput
-        label="Spark gap of the last pass"
-        value={job.passes[lastPass]?.sparkGap ?? 0}
-        mayBeZero
-        onCommit={(sparkGap, turning) =>
-          editJob(app, setPass, { pass: lastPass, change: { sparkGap } }, turning)
-        }
-      />{' '}
-      spark gap,{' '}
+      wire, <SparkGapValue job={job} /> spark gap,{' '}
       <span className="glued">
-        <PanelValue label="Passes" text={passesInWords(job.passes.length)} title="Passes">
+        <PanelValue label="Passes" text={passesInWords(job)} title="Passes">
           <PassesPanel job={job} />
         </PanelValue>
         .

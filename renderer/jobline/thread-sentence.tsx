@@ -2,14 +2,13 @@ import type { Job } from '../../core/job';
 import { Choice } from '../controls/choice';
 import { LengthInput } from '../controls/length-input';
 import { setLead, type LeadChange } from '../state/edits/set-lead';
-import { setOutput } from '../state/edits/set-output';
 import { editJob } from '../state/job-edit';
 import { useApp } from '../state/use-app';
 
-/** Start hole, lead-in, tab and direction; then what the programs are written in. */
+/** Start hole, lead-in, tab and direction. */
 export function ThreadSentence({ job }: { job: Job }) {
   const app = useApp();
-  const { lead, output } = job;
+  const { lead } = job;
   const change = (part: LeadChange, turning: boolean) => editJob(app, setLead, part, turning);
   return (
     <>
@@ -55,32 +54,7 @@ export function ThreadSentence({ job }: { job: Job }) {
         mayBeZero
         onCommit={(tabLength, turning) => change({ tabLength }, turning)}
       />{' '}
-      tab. Programs follow{' '}
-      <span className="glued">
-        <Choice
-          label="Program kind"
-          value={output.program}
-          options={[
-            { value: 'wire centre', name: 'the wire’s centre' },
-            { value: 'compensated', name: 'the contour, offset by the control', aside: 'G41/G42' },
-          ]}
-          onChoose={(program) => editJob(app, setOutput, { program })}
-        />
-        ,
-      </span>{' '}
-      in{' '}
-      <span className="glued">
-        <Choice
-          label="Program unit"
-          value={output.unit}
-          options={[
-            { value: 'mm', name: 'mm', aside: 'G71' },
-            { value: 'inch', name: 'inch', aside: 'G70' },
-          ]}
-          onChoose={(unit) => editJob(app, setOutput, { unit })}
-        />
-        .
-      </span>
+      tab.
     </>
   );
 }

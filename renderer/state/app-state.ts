@@ -28,7 +28,7 @@ export const pictureParts = {
 export type PicturePart = (typeof pictureParts)[Pane][number];
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
-export type DialogName = 'about' | 'keys';
+export type DialogName = 'about' | 'keys' | 'technology';
 
 /** A plan with the job that it was made from. */
 export interface MadePlan {

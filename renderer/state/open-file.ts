@@ -6,9 +6,16 @@ import type { HostFile } from '../../electron/contract/host-api';
 import { isChanged, type AppState } from './app-state';
 import type { App } from './app-store';
 import { newHistory } from './history';
+import { ownFileKind, takeOwnFile } from './own-files';
 
-/** Opens a drawing or a job file, after asking where that would lose changes. */
+/** Opens a drawing or a job file, after asking where that would lose changes; takes a table or style into the job. */
 export function openFile(app: App, file: HostFile): void {
+  const kind = ownFileKind(file.name);
+  if (kind) {
+    // It changes the open job and replaces nothing: undo takes it back.
+    app.store.setState({ trouble: takeOwnFile(app, file, kind) });
+    return;
+  }
   if (isChanged(app.store.getState())) app.store.setState({ waiting: file });
   else openNow(app, file);
 }

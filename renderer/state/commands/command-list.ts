@@ -8,7 +8,7 @@ import { redoCommand } from './redo';
 import { saveJobCommand } from './save-job';
 import { saveJobAsCommand } from './save-job-as';
 import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
-import { showAboutCommand, showKeysCommand } from './show-dialog';
+import { showAboutCommand, showKeysCommand, showTechnologyCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
 import { stopCalculationCommand } from './stop-calculation';
 import { switchPaneCommand } from './switch-pane';
@@ -32,6 +32,7 @@ export const commandList: readonly Command[] = [
   takeContourCommand,
   stopCalculationCommand,
   goOnCommand,
+  showTechnologyCommand,
   fitViewCommand,
   zoomInCommand,
   zoomOutCommand,

@@ -1,5 +1,15 @@
-import { Info, Keyboard } from 'lucide-react';
+import { Info, Keyboard, Table2 } from 'lucide-react';
 import type { Command } from '../command';
+
+export const showTechnologyCommand: Command = {
+  id: 'technology',
+  group: 'Edit',
+  label: () => 'Technology table…',
+  shortcuts: ['T'],
+  icon: Table2,
+  enabled: (state) => state.history !== null,
+  run: ({ store }) => store.setState({ dialog: 'technology' }),
+};
 
 export const showKeysCommand: Command = {
   id: 'keys',

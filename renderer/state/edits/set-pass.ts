@@ -1,26 +1,36 @@
 import type { JobPass } from '../../../core/job';
-import { passName } from '../pass-name';
+import type { MemberRole } from '../../../core/plan';
 import type { JobEdit } from '../job-edit';
+import { withPass } from '../pass-list';
+import { passName } from '../pass-name';
+import { withPassesOf } from './passes-of-member';
 
 export interface PassChange {
+  readonly role: MemberRole;
   readonly pass: number;
   readonly change: Partial<JobPass>;
 }
 
-/** Spark gap, stock left or feed of one pass. */
+/** One value of one pass. */
 export const setPass: JobEdit<PassChange> = {
   id: 'set-pass',
   undo: 'merge',
-  part: ({ pass, change }) => `${pass}/${Object.keys(change).join()}`,
-  label: ({ pass, change }) => `${changeNames(change)} of the ${passName(pass).toLowerCase()}`,
-  apply: (job, { pass, change }) => ({
-    ...job,
-    passRule: 'typed',
-    passes: job.passes.map((old, index) => (index === pass ? { ...old, ...change } : old)),
-  }),
+  part: ({ role, pass, change }) => `${role}/${pass}/${Object.keys(change).join()}`,
+  label: ({ pass, change }) => `${changeName(change)} of the ${passName(pass).toLowerCase()}`,
+  apply: (job, { role, pass, change }) => withPassesOf(job, role, (passes) => withPass(passes, pass, change)),
 };
 
-function changeNames(change: Partial<JobPass>): string {
-  if (change.sparkGap !== undefined) return 'Spark gap';
-  return change.stockLeft !== undefined ? 'Stock left' : 'Feed';
+/** What a change of a pass is called. */
+export function changeName(change: Partial<JobPass>): string {
+  const [key] = Object.keys(change) as (keyof JobPass)[];
+  return names[key ?? 'sparkGap'];
 }
+
+const names: Readonly<Record<keyof JobPass, string>> = {
+  sparkGap: 'Spark gap',
+  stockLeft: 'Stock left',
+  rate: 'Rate',
+  roughness: 'Roughness',
+  wireSpeed: 'Wire speed',
+  feed: 'Feed',
+};

@@ -1,13 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { jobSchema } from '../../../core/job';
+import { exampleStyle } from '../../../core/example-style';
+import { jobSchema, passesOf } from '../../../core/job';
 import { jobOf } from '../../../renderer/state/app-state';
 import { addPass } from '../../../renderer/state/edits/add-pass';
 import { removePass } from '../../../renderer/state/edits/remove-pass';
+import { setBlock } from '../../../renderer/state/edits/set-block';
 import { setClearance } from '../../../renderer/state/edits/set-clearance';
 import { setDrawing } from '../../../renderer/state/edits/set-drawing';
 import { setLead } from '../../../renderer/state/edits/set-lead';
 import { setMaterial } from '../../../renderer/state/edits/set-material';
 import { setOutput } from '../../../renderer/state/edits/set-output';
+import { setPassRule } from '../../../renderer/state/edits/set-pass-rule';
+import { setPunchPasses } from '../../../renderer/state/edits/set-punch-passes';
+import { setSparkGap } from '../../../renderer/state/edits/set-spark-gap';
+import { setTechnology } from '../../../renderer/state/edits/set-technology';
 import { setPass } from '../../../renderer/state/edits/set-pass';
 import { setCorner } from '../../../renderer/state/edits/set-corner';
 import { setCornerPath } from '../../../renderer/state/edits/set-corner-path';
@@ -57,8 +63,8 @@ describe('editJob', () => {
 
   it('keeps the passes of a run apart', () => {
     const app = openTestApp();
-    editJob(app, setPass, { pass: 0, change: { feed: 5 } }, true);
-    editJob(app, setPass, { pass: 1, change: { feed: 5 } }, true);
+    editJob(app, setPass, { role: 'die', pass: 0, change: { feed: 5 } }, true);
+    editJob(app, setPass, { role: 'die', pass: 1, change: { feed: 5 } }, true);
     expect(app.store.getState().history?.past).toHaveLength(2);
   });
 
@@ -76,9 +82,15 @@ describe('every edit', () => {
     setThickness.apply(testJob, 2),
     setClearance.apply(testJob, { rule: 'percent', percent: 8 }),
     setWire.apply(testJob, 0.1),
-    setPass.apply(testJob, { pass: 1, change: { sparkGap: 0.03 } }),
-    addPass.apply(testJob, undefined),
-    removePass.apply(testJob, 0),
+    setPass.apply(testJob, { role: 'die', pass: 1, change: { sparkGap: 0.03 } }),
+    addPass.apply(testJob, 'die'),
+    setSparkGap.apply(testJob, { role: 'both', sparkGap: 0.03 }),
+    setPunchPasses.apply(testJob, 'own'),
+    setPassRule.apply(testJob, 'typed'),
+    setBlock.apply(testJob, { role: 'punch', height: 80 }),
+    setTechnology.apply(testJob, { technology: { ...testJob.technology, name: 'ours' }, say: 'Name' }),
+    setOutput.apply(testJob, { style: exampleStyle }),
+    removePass.apply(testJob, { role: 'die', pass: 0 }),
     setUse.apply(testJob, { contourId: 'c2', use: 'leave out' }),
     setCornerRule.apply(testJob, { role: 'punch', side: 'outside', rule: { rule: 'match' } }),
     setCorner.apply(testJob, { corner: { contourId: 'c1', x: 0, y: 0 }, change: { path: 'sharp' } }),
@@ -101,20 +113,45 @@ describe('every edit', () => {
 
 describe('passes', () => {
   it('adds a skim that leaves nothing, and halves what the one before it leaves', () => {
-    const job = addPass.apply(testJob, undefined);
+    const job = addPass.apply(testJob, 'die');
     expect(job.passes.map(({ stockLeft }) => stockLeft)).toEqual([0.015, 0.004, 0.002, 0]);
   });
 
   it('adds the first skim to a rough cut alone', () => {
     const rough = { ...testJob, passes: [jobPass({ sparkGap: 0.03 })] };
-    expect(addPass.apply(rough, undefined).passes.map(({ stockLeft }) => stockLeft)).toEqual([0.005, 0]);
+    expect(addPass.apply(rough, 'die').passes.map(({ stockLeft }) => stockLeft)).toEqual([0.005, 0]);
   });
 
   it('takes a pass out; the last one left then finishes', () => {
-    const job = removePass.apply(testJob, 2);
+    const job = removePass.apply(testJob, { role: 'die', pass: 2 });
     expect(job.passes.map(({ stockLeft }) => stockLeft)).toEqual([0.015, 0]);
-    const one = removePass.apply(removePass.apply(job, 1), 0);
+    const one = removePass.apply(removePass.apply(job, { role: 'die', pass: 1 }), { role: 'die', pass: 0 });
     expect(one.passes).toHaveLength(1);
+  });
+
+  it('follow the table until one of them is typed, and again when asked to', () => {
+    const thin = setWire.apply(testJob, 0.1);
+    expect(thin.passes[0]?.rate).toBe(18);
+    const typed = setPass.apply(thin, { role: 'die', pass: 0, change: { rate: 20 } });
+    expect(setWire.apply(typed, 0.25).passes[0]?.rate).toBe(20);
+    expect(setPassRule.apply(typed, 'table').passes[0]?.rate).toBe(18);
+  });
+
+  it('of the punch are those of the die until it gets its own', () => {
+    const both = setSparkGap.apply(testJob, { role: 'both', sparkGap: 0.03 });
+    expect(passesOf(both, 'punch').at(-1)?.sparkGap).toBe(0.03);
+    const own = setPass.apply(setPunchPasses.apply(both, 'own'), {
+      role: 'punch',
+      pass: 2,
+      change: { sparkGap: 0.04 },
+    });
+    expect(passesOf(own, 'die').at(-1)?.sparkGap).toBe(0.03);
+    expect(passesOf(own, 'punch').at(-1)?.sparkGap).toBe(0.04);
+    const again = setSparkGap.apply(own, { role: 'both', sparkGap: 0.02 });
+    expect([again.passes, passesOf(again, 'punch')].map((passes) => passes.at(-1)?.sparkGap)).toEqual([
+      0.02, 0.02,
+    ]);
+    expect(setPunchPasses.apply(own, 'as the die').punchPasses).toBeNull();
   });
 });
 
