@@ -14,14 +14,13 @@ import type { DrawingContour } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Region } from './geometry/contour';
 import { memberId } from './member-id';
-import type { Member, MemberRole, Pair } from './plan';
+import type { Member, MemberRole, Pair, Site } from './plan';
 import { invariant } from './problem';
 import { asCutRegion, cornersRolled } from './wire/as-cut';
 import type { SharpPath } from './wire/corner-extension';
 import { passOffsets, reachOf, type WirePass } from './wire/pass-offsets';
 import type { CutWishes } from './wire/cut-wishes';
 import { planCuts, type CutChoices } from './wire/plan-cuts';
-import type { Site } from './wire/site';
 import type { WirePasses } from './wire-passes';
 
 export interface PairPlan {

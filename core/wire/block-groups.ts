@@ -1,8 +1,7 @@
 import type { SetupSettings } from '../cut-settings';
 import type { Box, Contour } from '../geometry/contour';
 import { boxAround, contourBox } from '../geometry/contour-measures';
-import type { Block, MemberRole } from '../plan';
-import type { DrawnHole, Site } from './site';
+import type { Block, DrawnHole, MemberRole, Site } from '../plan';
 
 /** A member before it is planned: where it lies, and within how many others. */
 export interface PlacedMember {
@@ -44,17 +43,25 @@ export function blockGroups(
     if (own) own.push(member);
     else byBlock.set(id, [member]);
   }
-  const sites = new Map<string, Site>();
   const groups = [...byBlock].map(([id, own]): BlockGroup => {
     const role = own[0]?.role ?? 'die';
     const outline = setup.outlines[id] ?? outlineAround(own, margin[role], setup.clamps);
     const clamps = clampStrips(outline, setup.clamps);
-    for (const member of own) {
+    const ownSites = own.map((member): [string, Site] => {
       const others = own.filter((other) => isObstacle(member, other)).map(({ contour }) => contour);
-      sites.set(member.memberId, { block: outline, frame: setup.frame, clamps, others, drawnHoles });
-    }
-    return { id, role, memberIds: own.map(({ memberId }) => memberId), outline, clamps, frame: setup.frame };
+      return [member.memberId, { block: outline, frame: setup.frame, clamps, others, drawnHoles }];
+    });
+    return {
+      id,
+      role,
+      memberIds: own.map(({ memberId }) => memberId),
+      outline,
+      clamps,
+      frame: setup.frame,
+      sites: Object.fromEntries(ownSites),
+    };
   });
+  const sites = new Map(groups.flatMap((group) => Object.entries(group.sites)));
   return { groups, sites };
 }
 

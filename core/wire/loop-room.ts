@@ -5,7 +5,8 @@ import { indexOf, isNearer, nearestSegment, type SegmentIndex } from '../geometr
 import { addSegment, emptyTable, tableOfRegion } from '../geometry/segment-table';
 import { tablesCross } from '../geometry/tables-cross';
 import { windingAt } from '../geometry/winding';
-import { isLineFree, siteIndex, type Site, type SiteIndex } from './site';
+import type { Site } from '../plan';
+import { isLineFree, siteIndex, type SiteIndex } from './site';
 
 /** A wire loop with its waste and its surroundings, ready to be asked where there is room. */
 export interface LoopRoom {

@@ -8,7 +8,7 @@ import { positionAt, stationsOf, type Stations } from './lead-places';
 import { isWayFree, loopRoom, type LoopRoom } from './loop-room';
 import { leastStretch, placeStretch, type PlacedStretch } from './place-stretch';
 import { runEnd } from './run-end';
-import type { Site } from './site';
+import type { Site } from '../plan';
 import { tabByWeight } from './tab-by-weight';
 
 /**

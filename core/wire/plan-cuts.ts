@@ -5,7 +5,7 @@ import { nearestPosition } from '../geometry/loop-position';
 import { prepareRegion } from '../geometry/offset-region';
 import { tolerance } from '../geometry/tolerance';
 import { windingNumber } from '../geometry/winding';
-import type { Cut, MemberRole } from '../plan';
+import type { Cut, MemberRole, Site } from '../plan';
 import { asCutRegion, pathLoops } from './as-cut';
 import { buildCut, type PassLoops } from './build-cut';
 import type { CutLayout } from './cut-layout';
@@ -14,7 +14,6 @@ import { rollingPath, type SharpPath } from './corner-extension';
 import { orderOfWork } from './order-of-work';
 import type { PassOffset } from './pass-offsets';
 import { placeCut } from './place-cut';
-import type { Site } from './site';
 
 /** What the checks need to know of a cut besides its paths. */
 export interface PlannedCut {

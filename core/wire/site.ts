@@ -1,23 +1,8 @@
-import type { Box, Contour, Point } from '../geometry/contour';
+import type { Box, Point } from '../geometry/contour';
 import { indexOf, isNearer, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
 import { tableOfRegion } from '../geometry/segment-table';
 import { windingAt } from '../geometry/winding';
-
-/** Where a member is cut: what its start holes and leads have to keep clear of besides its own path. mm. */
-export interface Site {
-  readonly block: Box;
-  /** Least steel between the block's edge and anything that is cut. */
-  readonly frame: number;
-  readonly clamps: readonly Box[];
-  /** Contours of other members in the same block, counter-clockwise. */
-  readonly others: readonly Contour[];
-  /** Holes that the drawing has and no member takes. */
-  readonly drawnHoles: readonly DrawnHole[];
-}
-
-export interface DrawnHole extends Point {
-  readonly diameter: number;
-}
+import type { DrawnHole, Site } from '../plan';
 
 /** A block without edges, with nothing else in it. */
 export const openSite: Site = {

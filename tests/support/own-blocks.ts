@@ -11,6 +11,7 @@ export const ownBlock = (member: Member): Block => ({
   outline: { minX: -50, minY: -50, maxX: 50, maxY: 50 },
   clamps: [],
   frame: 5,
+  sites: {},
   order: member.cuts.flatMap((cut, index) =>
     cut.threadings.map((_, threading) => ({ memberId: member.id, cut: index, threading })),
   ),

@@ -1,10 +1,10 @@
 import { newLead, noChoice, type CutChoice, type StretchChoice } from '../../core/cut-settings';
 import type { Region } from '../../core/geometry/contour';
-import type { MemberRole } from '../../core/plan';
+import type { MemberRole, Site } from '../../core/plan';
 import type { CutWishes } from '../../core/wire/cut-wishes';
 import { passOffsets } from '../../core/wire/pass-offsets';
 import { planCuts, type PlannedCut } from '../../core/wire/plan-cuts';
-import { openSite, type Site } from '../../core/wire/site';
+import { openSite } from '../../core/wire/site';
 
 /** A rough and two skims with 0.25 mm wire: offsets 0.165, 0.151 and 0.145. */
 const passes = [
