@@ -8,7 +8,9 @@ export function StatusLine() {
   const progress = useAppState((state) => state.progress);
   return (
     <footer className="status-line">
-      <span role="status">{said}</span>
+      <span role="status" aria-label="Done last">
+        {said}
+      </span>
       {progress && (
         <span className="status-progress">
           {progress.step}

@@ -83,7 +83,7 @@ export function TechnologyDialog() {
           Back to the starting values
         </button>
         {/* The window's own status line is out of reach while the dialog is open. */}
-        <span className="technology-said" role="status">
+        <span className="technology-said" role="status" aria-label="Done last">
           {said === saidBefore ? '' : said}
         </span>
         <button type="button" className="button button-strong" onClick={close}>

@@ -51,7 +51,7 @@ windowTest('the whole job: open, see, click, change, undo, export, read back', a
   const job = readJobFile(readFileSync(join(folder, 'rain-gauge-contact-spring.diewright.json'), 'utf8'));
   expect(job.ok && job.value.wire.diameter).toBe(0.1);
   expect(job.ok && job.value.stock).toEqual({ material: 'brass', thickness: 0.2 });
-  const paths = names.find((name) => name.endsWith('.dxf')) ?? '';
+  const paths = names.find((name) => /-paths.*\.dxf$/.test(name)) ?? '';
   expect(paths).toContain('DRAFT');
   const drawing = readDrawing(readFileSync(join(folder, paths)));
   expect(drawing.ok && drawing.value.statedUnit).toBe('mm');

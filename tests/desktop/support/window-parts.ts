@@ -9,7 +9,7 @@ export const parts = (page: Page) => ({
     page.getByRole('list', { name: 'Review list' }).locator('> li').filter({ hasText: title }),
   field: (label: string) => page.getByRole('textbox', { name: label, exact: true }),
   button: (name: string | RegExp) => page.getByRole('button', { name }),
-  status: page.getByRole('status'),
+  status: page.getByRole('status', { name: 'Done last' }),
 });
 
 /** A check that waits for the window to come round to it; build machines are slow. */
