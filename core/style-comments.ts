@@ -8,8 +8,8 @@ export const styleComments: Readonly<Record<string, readonly string[]>> = {
   name: ['As it is offered in the window, and named in the head of every program.'],
   numbers: ['Coordinates.'],
   'numbers.mmDecimals': [
-    'Decimals in a metric program, 3 to 6. Ends and centres of arcs are rounded to them: with fewer than 4, some',
-    'controls refuse small arcs.',
+    'Decimals in a metric program, 3 to 6. Ends and centres of arcs are rounded to them: with fewer than 4, a program',
+    'with small arcs may not pass its proof.',
   ],
   'numbers.inchDecimals': ['Decimals in an inch program, 4 to 7.'],
   'numbers.point': [
@@ -39,7 +39,7 @@ export const styleComments: Readonly<Record<string, readonly string[]>> = {
     '"centre": I and J, from the start of the arc to its centre, as ISO 6983-1 has them. "radius": the word R, which is',
     'outside the standard; an arc of half a turn, or near it, keeps I and J, since R would not say it.',
   ],
-  feed: ['The word F at the begin of each pass; null where the control finds the feed by itself.'],
+  feed: ['The word F at the beginning of each pass; null where the control finds the feed by itself.'],
   'feed.mmDecimals': ['Decimals in mm/min, 0 to 4.'],
   'feed.inchDecimals': ['Decimals in inch/min, 1 to 6.'],
   offsets: ['Entries of the table of offsets, for programs that leave the offset to the control (G41, G42).'],
