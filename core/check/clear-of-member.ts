@@ -62,65 +62,91 @@ function chordsOf(move: PlainMove): readonly Point[] {
 
 /** Contours as chords in a spatial index. */
 class Edges {
-  private readonly from: Point[] = [];
-  private readonly to: Point[] = [];
+  /** Start and end of every chord, four numbers each. */
+  private readonly ends: Float64Array;
   private readonly tree: Flatbush | null;
 
   constructor(contours: Region) {
-    for (const contour of contours) {
-      for (const points of contourMoves(contour).map(chordsOf)) {
-        this.from.push(...points.slice(0, -1));
-        this.to.push(...points.slice(1));
+    const ends: number[] = [];
+    for (const move of contours.flatMap(contourMoves)) {
+      const points = chordsOf(move);
+      for (let k = 0; k + 1 < points.length; k++) {
+        const [a, b] = [points[k] as Point, points[k + 1] as Point];
+        ends.push(a.x, a.y, b.x, b.y);
       }
     }
-    this.tree = this.from.length === 0 ? null : new Flatbush(this.from.length);
-    this.from.forEach((a, i) => {
-      const b = this.to[i] as Point;
-      this.tree?.add(Math.min(a.x, b.x), Math.min(a.y, b.y), Math.max(a.x, b.x), Math.max(a.y, b.y));
-    });
+    this.ends = Float64Array.from(ends);
+    this.tree = ends.length === 0 ? null : new Flatbush(ends.length / 4);
+    for (let i = 0; i < ends.length; i += 4) {
+      const [ax, ay, bx, by] = ends.slice(i, i + 4) as [number, number, number, number];
+      this.tree?.add(Math.min(ax, bx), Math.min(ay, by), Math.max(ax, bx), Math.max(ay, by));
+    }
     this.tree?.finish();
   }
 
   /** Distance of an edge to the nearest of these, as far as it is less than `below`; else Infinity. */
   distanceTo(a: Point, b: Point, below: number): number {
-    let least = Infinity;
+    const { ends } = this;
+    let least = below * below;
     this.tree?.search(
       Math.min(a.x, b.x) - below,
       Math.min(a.y, b.y) - below,
       Math.max(a.x, b.x) + below,
       Math.max(a.y, b.y) + below,
       (i) => {
-        least = Math.min(least, edgesApart(a, b, this.from[i] as Point, this.to[i] as Point));
+        const at = 4 * i;
+        const [cx, cy] = [ends[at] as number, ends[at + 1] as number];
+        const [dx, dy] = [ends[at + 2] as number, ends[at + 3] as number];
+        least = Math.min(least, squaredApart(a.x, a.y, b.x, b.y, cx, cy, dx, dy));
         return false;
       },
     );
-    return least;
+    return least < below * below ? Math.sqrt(least) : Infinity;
   }
 
   /** Whether a point is inside, by how often a ray to the right meets an edge. */
   surround({ x, y }: Point): boolean {
+    const { ends } = this;
     let isInside = false;
     this.tree?.search(x, y, Infinity, y, (i) => {
-      const [a, b] = [this.from[i] as Point, this.to[i] as Point];
-      if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) isInside = !isInside;
+      const [ax, ay] = [ends[4 * i] as number, ends[4 * i + 1] as number];
+      const [bx, by] = [ends[4 * i + 2] as number, ends[4 * i + 3] as number];
+      if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) isInside = !isInside;
       return false;
     });
     return isInside;
   }
 }
 
-function edgesApart(a: Point, b: Point, c: Point, d: Point): number {
-  if (turns(a, b, c) !== turns(a, b, d) && turns(c, d, a) !== turns(c, d, b)) return 0;
-  return Math.min(toEdge(a, c, d), toEdge(b, c, d), toEdge(c, a, b), toEdge(d, a, b));
+/** Squared distance of two straight edges, ab and cd: 0 where they cross. */
+function squaredApart(
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  cx: number,
+  cy: number,
+  dx: number,
+  dy: number,
+): number {
+  const isBetween = turns(ax, ay, bx, by, cx, cy) !== turns(ax, ay, bx, by, dx, dy);
+  if (isBetween && turns(cx, cy, dx, dy, ax, ay) !== turns(cx, cy, dx, dy, bx, by)) return 0;
+  return Math.min(
+    squaredToEdge(ax, ay, cx, cy, dx, dy),
+    squaredToEdge(bx, by, cx, cy, dx, dy),
+    squaredToEdge(cx, cy, ax, ay, bx, by),
+    squaredToEdge(dx, dy, ax, ay, bx, by),
+  );
 }
 
-const turns = (a: Point, b: Point, c: Point): boolean =>
-  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) > 0;
+const turns = (ax: number, ay: number, bx: number, by: number, x: number, y: number): boolean =>
+  (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0;
 
-function toEdge(point: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+function squaredToEdge(x: number, y: number, ax: number, ay: number, bx: number, by: number): number {
+  const dx = bx - ax;
+  const dy = by - ay;
   const whole = dx * dx + dy * dy;
-  const along = whole === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / whole;
-  const t = Math.min(1, Math.max(0, along));
-  return Math.hypot(a.x + t * dx - point.x, a.y + t * dy - point.y);
+  const along = whole === 0 ? 0 : ((x - ax) * dx + (y - ay) * dy) / whole;
+  const t = along < 0 ? 0 : along > 1 ? 1 : along;
+  return (ax + t * dx - x) ** 2 + (ay + t * dy - y) ** 2;
 }

@@ -37,6 +37,32 @@ export class EdgeIndex {
     }
   }
 
+  /** The distance of a point to the nearest edge where it is less than `than`; null where no edge is as near. */
+  distanceWithin({ X, Y }: GridPoint, than: number): number | null {
+    if (than <= 0) return null;
+    const nearest = this.nearestWithin(X, Y, than);
+    return nearest < than ? nearest : null;
+  }
+
+  /** A place where an edge crosses one of these; null where none does. */
+  crossing(a: GridPoint, b: GridPoint): GridPoint | null {
+    let found: GridPoint | null = null;
+    const { edges } = this;
+    const [minX, maxX] = a.X < b.X ? [a.X, b.X] : [b.X, a.X];
+    const [minY, maxY] = a.Y < b.Y ? [a.Y, b.Y] : [b.Y, a.Y];
+    this.tree?.search(minX, minY, maxX, maxY, (k) => {
+      const [x, y] = [edges[4 * k] as number, edges[4 * k + 1] as number];
+      const [dx, dy] = [edges[4 * k + 2] as number, edges[4 * k + 3] as number];
+      const [ux, uy] = [b.X - a.X, b.Y - a.Y];
+      const along = ux * dy - uy * dx;
+      const t = ((x - a.X) * dy - (y - a.Y) * dx) / along;
+      const s = ((x - a.X) * uy - (y - a.Y) * ux) / along;
+      if (t >= 0 && t <= 1 && s >= 0 && s <= 1) found = { X: a.X + t * ux, Y: a.Y + t * uy };
+      return false;
+    });
+    return found;
+  }
+
   /** Squared distance to the edge reached from the last nearest one by going on to the next or the one before while that is nearer. */
   private nearestFromLast(x: number, y: number): number {
     let best = this.squaredTo(this.last, x, y);

@@ -2,6 +2,7 @@ import ClipperLib from 'clipper-lib';
 import type { Contour, Point, Region } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { Cut, MemberRole, Proof } from '../plan';
+import { compareLoops, compareSwept, type Outlines, type Search, type Tile } from './compare-swept';
 import { EdgeIndex } from './edge-index';
 import {
   clipAtLine,
@@ -14,13 +15,13 @@ import {
 
 /**
  * The independent proof of a member: clipper-lib sweeps the wire with its spark gap along every finished loop as
- * polygons and compares what that leaves with the designed contour. Nothing of our own offset takes part.
+ * polygons, and what that leaves is compared with the designed contour. Nothing of our own offset takes part.
  *
  * `gouge` is how deep the sweep cuts into the member, `remainder` how deep the stock is that it leaves; both carry the
  * chord error of the polygons. Passed means that the gouge is within the proof tolerance; whether the remainder is
  * known to the findings is for the caller to compare.
  *
- * The plane is halved until few edges are in a tile, and each tile is proved with the edges within a kerf of it: a
+ * The plane is halved until few edges are in a tile, and each tile is swept with the edges within a kerf of it: a
  * disc of the wire reaches no farther, and clipper-lib takes more than twice the time for twice the edges.
  */
 export function proveMember(
@@ -46,6 +47,7 @@ export function proveMember(
     remainder: { depth: 0, at: null },
   };
   proveTile(whole, boxAround(whole, roomOf(search)), search);
+  compareLoops(whole, search);
   const { gouge, remainder } = search;
   return {
     passed: gouge.depth <= tolerance.proofGouge * grid.perMm && finished.length > 0,
@@ -63,33 +65,6 @@ export interface FinishedLoop {
   readonly loop: Contour;
 }
 
-/** The designed contours, the loops that run round a punch, and those with their waste inside. */
-interface Outlines {
-  readonly wanted: readonly GridPath[];
-  readonly around: readonly GridPath[];
-  readonly opening: readonly GridPath[];
-}
-
-interface Deepest {
-  depth: number;
-  at: GridPoint | null;
-}
-
-interface Search {
-  readonly grid: Grid;
-  readonly role: MemberRole;
-  readonly radius: number;
-  readonly contour: EdgeIndex;
-  readonly path: EdgeIndex;
-  readonly gouge: Deepest;
-  readonly remainder: Deepest;
-}
-
-interface Tile {
-  readonly X: readonly [number, number];
-  readonly Y: readonly [number, number];
-}
-
 /** Edges in a tile up to which it is proved in one go. */
 const fewEdges = 500;
 
@@ -98,7 +73,7 @@ function proveTile(outlines: Outlines, tile: Tile, search: Search): void {
   const room = roomOf(search);
   // Halving a tile no larger than its surroundings would leave both halves with all the edges.
   if (edgeCount(outlines) <= fewEdges || tile[axis][1] - tile[axis][0] <= 4 * room) {
-    compare(outlines, tile, search);
+    compareSwept(outlines, swept(outlines, search), tile, search);
     return;
   }
   const middle = Math.round((tile[axis][0] + tile[axis][1]) / 2);
@@ -112,35 +87,12 @@ function proveTile(outlines: Outlines, tile: Tile, search: Search): void {
   proveTile(half('above'), { ...tile, [axis]: [middle, tile[axis][1]] }, search);
 }
 
-/** Compares sweep and contour in one tile; only what lies in the tile counts, its surroundings belong to others. */
-function compare({ wanted, around, opening }: Outlines, tile: Tile, search: Search): void {
-  const freed = grown(opening, search.radius, search);
-  const swept = around.length === 0 ? freed : subtract(grown(around, -search.radius, search), freed);
-  const outside = subtract(swept, wanted);
-  const inside = subtract(wanted, swept);
-  // A die's sweep must fill the opening; what a punch's sweep leaves standing must be the punch.
-  const [over, under] = search.role === 'die' ? [outside, inside] : [inside, outside];
-  deepen(search.gouge, over, tile, search.contour, 0);
-  // The sweep ends a cutting radius from the path.
-  deepen(search.remainder, under, tile, search.path, search.radius);
-}
-
-function deepen(
-  deepest: Deepest,
-  polygons: readonly GridPath[],
-  { X, Y }: Tile,
-  edges: EdgeIndex,
-  radius: number,
-): void {
-  for (const polygon of polygons) {
-    for (const point of polygon) {
-      if (point.X < X[0] || point.X > X[1] || point.Y < Y[0] || point.Y > Y[1]) continue;
-      const distance = edges.distanceBeyond(point, deepest.depth + radius);
-      if (distance === null || distance === Infinity) continue;
-      deepest.depth = distance - radius;
-      deepest.at = { ...point };
-    }
-  }
+/** What the wire leaves: of an opening what it clears, of a punch what stays within its loop and outside its pockets. */
+function swept({ around, opening }: Outlines, search: Search): readonly GridPath[] {
+  const freed = opening.length === 0 ? [] : grown(opening, search.radius, search);
+  if (around.length === 0) return freed;
+  const kept = grown(around, -search.radius, search);
+  return freed.length === 0 ? kept : subtract(kept, freed);
 }
 
 function grown(loops: readonly GridPath[], distance: number, { grid }: Search): GridPath[] {

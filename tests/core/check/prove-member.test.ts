@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { proveMember, type FinishedLoop } from '../../../core/check/prove-member';
 import type { Contour } from '../../../core/geometry/contour';
+import { reversedContour } from '../../../core/geometry/contour-measures';
 import { offsetRegion } from '../../../core/geometry/offset-region';
 import { tolerance } from '../../../core/geometry/tolerance';
 import { angleShape, circle, polygon, roundedRectangle, square } from '../../support/shapes';
@@ -71,6 +72,47 @@ describe('proveMember', () => {
     expect(across.passed).toBe(false);
     expect(across.gouge).toBeGreaterThan(1);
   });
+
+  /** A square opening with a tooth of steel that stands into it from above. */
+  const toothed = (height: number, width = 2): Contour =>
+    polygon(
+      [0, 0],
+      [10, 0],
+      [10, 10],
+      [5 + width / 2, 10],
+      [5 + width / 2, 10 - height],
+      [5 - width / 2, 10 - height],
+      [5 - width / 2, 10],
+      [0, 10],
+    );
+
+  it.each([2, 1, 2 * reach, reach, 0.01])(
+    'a tooth %d mm high that the path cuts off is a gouge',
+    (height) => {
+      const proof = proveMember([toothed(height)], 'die', inside(offsetRegion([square(10)], -reach)), reach);
+      expect(proof.passed).toBe(false);
+      expect(proof.gouge).toBeGreaterThan(Math.min(height, reach) - accuracy);
+      const { x, y } = proof.gougeAt ?? { x: NaN, y: NaN };
+      expect([x > 3.9 && x < 6.1, y > 9.7 - height]).toEqual([true, true]);
+    },
+  );
+
+  it('an island that the loop runs round is cut off, though the path keeps its distance from it', () => {
+    const ring = [circle(5), reversedContour(circle(2))];
+    const proof = proveMember(ring, 'die', inside([circle(2 + reach)]), reach);
+    expect(proof.passed).toBe(false);
+    expect(proof.gouge).toBeGreaterThan(1);
+  });
+
+  it.each([2, 0.01])(
+    'a bump of %d mm that the path leaves in the middle of an edge is a remainder',
+    (height) => {
+      const proof = proveMember([square(10)], 'die', inside(offsetRegion([toothed(height)], -reach)), reach);
+      expect(proof.passed).toBe(true);
+      const known = reach * (Math.SQRT2 - 1);
+      expect(Math.abs(proof.remainder - Math.max(height, known))).toBeLessThan(accuracy);
+    },
+  );
 
   it('says the same in tiles as in one piece: many teeth, one of them cut too deep', () => {
     const teeth = 300;
