@@ -12,7 +12,7 @@ export function writeOutlineDxf({ drawing }: Plan): string {
   const { code, mm } = drawingUnits[drawing.unit];
   const dxf = new DxfWriter();
   // The library names the codes of $INSUNITS; ours are the same numbers.
-  dxf.setUnits(code as Units);
+  dxf.setUnits(code);
   dxf.setVariable('$LASTSAVEDBY', { 1: 'Diewright' });
   const isIndexed = drawing.format !== 'svg';
   // Layer 0 is in every file.

@@ -38,7 +38,7 @@ describe('job files of the past', () => {
         { sparkGap: 0.025, stockLeft: 0.01 },
         { sparkGap: 0.02, stockLeft: 0 },
       ],
-      punchCorners: 'match the die',
+      corners: { punch: { outside: { rule: 'match' } } },
       output: { unit: 'inch', program: 'compensated' },
       settled: { 'some-finding': { reason: 'as agreed with the customer' } },
     });

@@ -1,6 +1,8 @@
 import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { projectFolder } from '../../../build/run-command';
+
+const projectFolder = fileURLToPath(new URL('../../..', import.meta.url));
 
 // A share of `npm run fuzz:saving`, in a real process with a real kill.
 test.skipIf(process.platform === 'win32')(
