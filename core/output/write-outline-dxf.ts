@@ -1,4 +1,4 @@
-import { DxfWriter, LWPolylineFlags, TrueColor, type Units } from '@tarikjabiri/dxf';
+import { DxfWriter, LWPolylineFlags, TrueColor } from '@tarikjabiri/dxf';
 import type { DrawingContour } from '../drawing/drawing';
 import type { Plan } from '../plan';
 import { drawingUnits } from '../units';
