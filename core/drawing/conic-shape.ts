@@ -7,8 +7,8 @@ import { cross, moved, planeOf, turned, vector, type Transform, type Vector } fr
 
 /** An arc where both half-diameters are square and equal to rounding, else a part of an ellipse. */
 export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, to: number): PieceShape {
-  const lengthU = Math.hypot(u.x, u.y);
-  const lengthV = Math.hypot(v.x, v.y);
+  const lengthU = Math.sqrt(u.x * u.x + u.y * u.y);
+  const lengthV = Math.sqrt(v.x * v.x + v.y * v.y);
   const area = Math.abs(u.x * v.y - u.y * v.x);
   if (area === 0) return { reason: pointLike };
   const closed = to - from >= 2 * Math.PI;
@@ -20,19 +20,31 @@ export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, t
     const part: EllipsePart = { type: 'ellipse', centre: flat(centre), u: flat(u), v: flat(v), from, to };
     return oneRun(closed, [part]);
   }
-  const pieces = Math.max(1, Math.ceil((to - from) / Math.PI - rounding));
+  return oneRun(closed, [{ type: 'chain', chain: roundChain(centre, u, v, from, to, closed) }]);
+}
+
+/** Arcs of at most a half turn from one angle to the other; nothing is made but the vertices. */
+function roundChain(
+  { x, y }: Vector,
+  u: Vector,
+  v: Vector,
+  from: number,
+  to: number,
+  closed: boolean,
+): readonly Vertex[] {
+  const pieces = Math.max(1, Math.ceil((to - from) / Math.PI - 2 ** -40));
   const step = (to - from) / pieces;
-  const bulge = Math.tan(step / 4) * Math.sign(u.x * v.y - u.y * v.x);
-  const at = (t: number): Point => ({
-    x: centre.x + u.x * Math.cos(t) + v.x * Math.sin(t),
-    y: centre.y + u.y * Math.cos(t) + v.y * Math.sin(t),
-  });
+  const bulge = clampedBulge(Math.tan(step / 4) * Math.sign(u.x * v.y - u.y * v.x));
   // Of its full length from the start: an array that grows keeps room for more.
   const chain = new Array<Vertex>(pieces + 1);
-  for (let i = 0; i < pieces; i++) chain[i] = { ...at(from + step * i), bulge: clampedBulge(bulge) };
-  // A circle ends on the very point it begins with.
-  chain[pieces] = { ...at(closed ? from : from + step * pieces), bulge: 0 };
-  return oneRun(closed, [{ type: 'chain', chain }]);
+  for (let i = 0; i <= pieces; i++) {
+    const isLast = i === pieces;
+    // A circle ends on the very point it begins with.
+    const t = isLast && closed ? from : from + step * i;
+    const [cos, sin] = [Math.cos(t), Math.sin(t)];
+    chain[i] = { x: x + u.x * cos + v.x * sin, y: y + u.y * cos + v.y * sin, bulge: isLast ? 0 : bulge };
+  }
+  return chain;
 }
 
 /** tan(π/4) is 1 less a rounding error; a half turn is exactly 1. */
@@ -55,8 +67,9 @@ export function circleShape(groups: Groups, place: Transform, from: number, to: 
   if (!centre || radius === undefined) return { reason: incomplete };
   if (radius <= 0) return { reason: pointLike };
   const plane = planeIn(place, groups);
-  if (isTilted([turned(plane, vector(1, 0, 0)), turned(plane, vector(0, 1, 0)), vector(0, 0, 0)]))
-    return { reason: tilted };
+  // Most entities lie in the drawing's plane.
+  const isFlat = plane.x.z === 0 && plane.y.z === 0;
+  if (!isFlat && isTilted([plane.x, plane.y, vector(0, 0, 0)])) return { reason: tilted };
   return conicShape(
     moved(plane, centre),
     turned(plane, vector(radius, 0, 0)),

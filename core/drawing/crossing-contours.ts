@@ -1,10 +1,10 @@
-import Flatbush from 'flatbush';
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { segmentLength } from '../geometry/contour-measures';
 import { crossingRoom, crossSegments } from '../geometry/cross-segments';
-import { addSegment, emptyTable, num, segmentBoxes, type SegmentTable } from '../geometry/segment-table';
+import { addSegment, emptyTable, num, type SegmentTable } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { limits } from './limits';
+import { eachOverlap } from './overlapping-segments';
 
 /** Two contours that cross or touch, or one that does so with itself (first = second). */
 export interface Crossing {
@@ -22,22 +22,18 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
   const segments = allSegments(contours);
   const { table, ring } = segments;
   if (table.count === 0) return [];
-  const boxes = segmentBoxes(table);
-  const index = new Flatbush(table.count);
-  const box = (i: number, side: number): number => boxes[4 * i + side] as number;
-  for (let i = 0; i < table.count; i++) index.add(box(i, 0), box(i, 1), box(i, 2), box(i, 3));
-  index.finish();
   const found = new Map<string, Point[]>();
   const out = new Float64Array(2 * crossingRoom);
-  let i = 0;
   let looked = 0;
-  const meet = (j: number): boolean => {
-    looked++;
-    const count = j > i ? crossSegments(table, i, table, j, out) : 0;
+  const meet = (i: number, j: number): boolean => {
+    // Each pair is looked at once, from its earlier segment.
+    looked += 2;
+    const count = crossSegments(table, i, table, j, out);
     for (let k = 0; k < count; k++) {
-      const place = { x: num(out, 2 * k), y: num(out, 2 * k + 1) };
-      if (ring[i] === ring[j] && (isJoint(segments, i, j, place) || isOwnJoint(segments, i, j, place)))
-        continue;
+      const [x, y] = [num(out, 2 * k), num(out, 2 * k + 1)];
+      if (ring[i] === ring[j] && isJoint(segments, i, j, x, y)) continue;
+      const place = { x, y };
+      if (ring[i] === ring[j] && isOwnJoint(segments, i, j, place)) continue;
       const key = `${ring[i]} ${ring[j]}`;
       const places = found.get(key) ?? [];
       if (places.length >= limits.meetingPlaces) continue;
@@ -49,12 +45,9 @@ export function crossingContours(contours: readonly Contour[]): readonly Crossin
       if (isNew) places.push(place);
       found.set(key, places);
     }
-    return false;
+    return looked <= limits.overlappingBoxes && found.size <= limits.meetings;
   };
-  for (; i < table.count; i++) {
-    index.search(box(i, 0), box(i, 1), box(i, 2), box(i, 3), meet);
-    if (looked > limits.overlappingBoxes || found.size > limits.meetings) return null;
-  }
+  if (!eachOverlap(table, segments.first, meet)) return null;
   return [...found].map(([key, places]) => {
     const [first = 0, second = 0] = key.split(' ').map(Number);
     return { first, second, places: places.sort((a, b) => a.x - b.x || a.y - b.y) };
@@ -76,15 +69,20 @@ function allSegments(contours: readonly Contour[]): AllSegments {
   const table = emptyTable(total);
   const ring = new Int32Array(total);
   const first = new Int32Array(contours.length);
-  contours.forEach((contour, r) => {
+  for (let r = 0; r < contours.length; r++) {
+    const contour = contours[r] as Contour;
     first[r] = table.count;
+    let from = contour[contour.length - 1] as Vertex;
     for (let i = 0; i < contour.length; i++) {
-      const from = contour[i] as Vertex;
-      const to = contour[i + 1 === contour.length ? 0 : i + 1] as Vertex;
-      ring[table.count] = r;
-      addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+      const to = contour[i] as Vertex;
+      // The segment that leads to the first vertex is the last.
+      if (i > 0) addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+      from = to;
     }
-  });
+    const start = contour[0] as Vertex;
+    addSegment(table, from.x, from.y, start.x, start.y, from.bulge);
+    ring.fill(r, first[r], table.count);
+  }
   return { contours, table, ring, first, along: new Map() };
 }
 
@@ -93,7 +91,8 @@ function isJoint(
   { contours, table, ring, first }: AllSegments,
   i: number,
   j: number,
-  { x, y }: Point,
+  x: number,
+  y: number,
 ): boolean {
   const r = ring[i] as number;
   const last = (first[r] as number) + (contours[r] as Contour).length - 1;

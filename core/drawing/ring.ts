@@ -1,10 +1,9 @@
 import type { Box, Chain, Contour, Point, Vertex } from '../geometry/contour';
-import { contourArea, reversedContour, segmentLength } from '../geometry/contour-measures';
+import { segmentLength } from '../geometry/contour-measures';
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
-import { comparePoints } from './compare-points';
 import type { DirectedStrand } from './chain-strands';
-import { ringBox } from './chain-box';
+import { ringShape } from './ring-shape';
 import type { Strand } from './strand';
 
 /** A closed run of strands as a contour, counter-clockwise, beginning at its leftmost (then lowest) vertex. */
@@ -40,7 +39,7 @@ export function ringOf(directed: readonly DirectedStrand[], keepSteps = false): 
     ? { vertices: joined, steps: none }
     : cleaned(joined, directed, keepSteps);
   const whole = shortest > tolerance.samePoint ? vertices : withoutPoints(vertices);
-  const { contour, area, box } = shapeOf(whole);
+  const { contour, area, box } = ringShape(whole);
   const strands = directed.map(({ strand }) => strand);
   const { gaps, length, fitError, isFitted } = facts;
   // Written out: to spread objects into one costs more than all of the above, and a drawing may have many rings.
@@ -57,7 +56,7 @@ export function ringOfClosed(strand: Strand, keepSteps = false): Ring {
   for (let k = 0; k + 1 < chain.length; k++)
     shortest = Math.min(shortest, longerSide(chain[k] as Vertex, chain[k + 1] as Vertex));
   if (shortest <= tolerance.tinyStep) return ringOf([{ strand, forward: true }], keepSteps);
-  const { contour, area, box } = shapeOf(chain.slice(0, -1));
+  const { contour, area, box } = ringShape(chain.slice(0, -1));
   return {
     contour,
     box,
@@ -83,7 +82,11 @@ interface Joined extends Pick<Ring, 'gaps' | 'length' | 'fitError' | 'isFitted'>
 
 /** Head to tail, and all that is asked of the strands, in one go: a ring may have a hundred thousand. */
 function joinedStrands(directed: readonly DirectedStrand[]): Joined {
-  const vertices: Vertex[] = [];
+  // Of its full length from the start: an array that grows keeps room for more.
+  let count = 0;
+  for (const { strand } of directed) count += strand.chain.length - 1;
+  const vertices = new Array<Vertex>(count);
+  let at = 0;
   let gaps: Gap[] | null = null;
   let [shortest, length, fitError] = [Infinity, 0, 0];
   let [isFitted, isCut] = [false, false];
@@ -102,19 +105,18 @@ function joinedStrands(directed: readonly DirectedStrand[]): Joined {
       let vertex = vertexAt(chain, k, run.forward);
       if (k === 0 && (vertex.x !== end.x || vertex.y !== end.y)) {
         // Both ends move to the middle between them.
-        const at = { x: (vertex.x + end.x) / 2, y: (vertex.y + end.y) / 2 };
         const [dx, dy] = [vertex.x - end.x, vertex.y - end.y];
         const size = Math.sqrt(dx * dx + dy * dy);
-        if (size > tolerance.samePoint) (gaps ??= []).push({ at, size });
-        vertex = { x: at.x, y: at.y, bulge: vertex.bulge };
+        vertex = { x: (vertex.x + end.x) / 2, y: (vertex.y + end.y) / 2, bulge: vertex.bulge };
+        if (size > tolerance.samePoint) (gaps ??= []).push({ at: { x: vertex.x, y: vertex.y }, size });
       }
       if (last) shortest = Math.min(shortest, longerSide(last, vertex));
       last = vertex;
-      vertices.push(vertex);
+      vertices[at++] = vertex;
     }
     end = endOf(run);
   }
-  shortest = Math.min(shortest, longerSide(vertices[vertices.length - 1] as Vertex, vertices[0] as Vertex));
+  shortest = Math.min(shortest, longerSide(vertices[count - 1] as Vertex, vertices[0] as Vertex));
   return { vertices, gaps: gaps ?? none, shortest, length, fitError, isFitted, isCut, layer };
 }
 
@@ -153,7 +155,7 @@ function cleaned(
 
 /** The same ring along another contour: a part of it. */
 export function ringAlong(ring: Ring, vertices: readonly Vertex[], length: number): Ring {
-  return { ...ring, ...shapeOf(withoutPoints(vertices)), length };
+  return { ...ring, ...ringShape(withoutPoints(vertices)), length };
 }
 
 interface Corner {
@@ -222,15 +224,3 @@ const withoutPoints = (vertices: readonly Vertex[]): readonly Vertex[] =>
     const to = vertices[i + 1 === vertices.length ? 0 : i + 1] as Vertex;
     return segmentLength(from, to) > tolerance.samePoint;
   });
-
-/** The contour of vertices: counter-clockwise, from the leftmost (then lowest) vertex on. */
-function shapeOf(vertices: readonly Vertex[]): Pick<Ring, 'contour' | 'area' | 'box'> {
-  const area = contourArea(vertices);
-  const turned = area < 0 ? reversedContour(vertices) : vertices;
-  let first = 0;
-  turned.forEach((vertex, i) => {
-    if (comparePoints(vertex, turned[first]) < 0) first = i;
-  });
-  const contour = first === 0 ? turned : [...turned.slice(first), ...turned.slice(0, first)];
-  return { contour, area: Math.abs(area), box: ringBox(contour) };
-}

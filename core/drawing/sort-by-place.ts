@@ -1,25 +1,24 @@
 /**
- * The numbers 0 to n − 1 sorted by x, then y, then `compare`: by counting digits, which for a hundred thousand places
- * takes a tenth of the time that comparing takes.
+ * The numbers 0 to n − 1 sorted by x, then y, then `compare`: first by counting digits of x, which for a hundred thousand
+ * places takes a tenth of the time that comparing takes, then by comparing those whose x begins with the same digits.
  */
 export function sortByPlace(
   x: Float64Array,
   y: Float64Array,
   compare: (a: number, b: number) => number,
 ): Int32Array {
+  const byAll = (a: number, b: number): number =>
+    at(x, a) - at(x, b) || at(y, a) - at(y, b) || compare(a, b) || a - b;
   let order = new Int32Array(x.length);
   for (let i = 0; i < order.length; i++) order[i] = i;
-  if (x.length < few) {
-    const byPlace = (a: number, b: number): number => at(x, a) - at(x, b) || at(y, a) - at(y, b);
-    return order.sort((a, b) => byPlace(a, b) || compare(a, b) || a - b);
-  }
-  for (const column of [y, x]) order = sortedByColumn(order, column);
-  // Those on one place by all the rest.
+  if (x.length < few) return order.sort(byAll);
+  const keys = keysOf(x);
+  for (const shift of [0, 16]) order = sortedByDigit(order, keys, shift);
   for (let from = 0; from < order.length;) {
-    const first = order[from] as number;
+    const key = keys[order[from] as number];
     let to = from + 1;
-    while (to < order.length && isSame(x, y, first, order[to] as number)) to++;
-    if (to - from > 1) order.subarray(from, to).sort((a, b) => compare(a, b) || a - b);
+    while (to < order.length && keys[order[to] as number] === key) to++;
+    if (to - from > 1) order.subarray(from, to).sort(byAll);
     from = to;
   }
   return order;
@@ -27,41 +26,34 @@ export function sortByPlace(
 
 const few = 2048;
 const at = (column: Float64Array, i: number): number => column[i] as number;
-const isSame = (x: Float64Array, y: Float64Array, a: number, b: number): boolean =>
-  x[a] === x[b] && y[a] === y[b];
 
-/** Four rounds of sixteen bits, lowest first, on keys whose bits are in the order of the numbers. */
-function sortedByColumn(order: Int32Array<ArrayBuffer>, column: Float64Array): Int32Array<ArrayBuffer> {
+/** The upper halves of numbers, such that they are in the order of the numbers. */
+function keysOf(column: Float64Array): Uint32Array {
   // Adding zero turns −0 into 0.
-  const numbers = column.map((value) => value + 0);
-  const words = new Uint32Array(numbers.buffer);
-  for (let i = 0; i < words.length; i += 2) {
-    const high = words[i + 1] as number;
+  const words = new Uint32Array(column.map((value) => value + 0).buffer);
+  const keys = new Uint32Array(column.length);
+  for (let i = 0; i < keys.length; i++) {
+    const high = words[2 * i + 1] as number;
     // Negative numbers count down: all bits turned over; of the others the sign.
-    const isNegative = high >>> 31 === 1;
-    words[i] = isNegative ? ~(words[i] as number) : (words[i] as number);
-    words[i + 1] = isNegative ? ~high : high ^ 0x80000000;
+    keys[i] = high >>> 31 === 1 ? ~high : high ^ 0x80000000;
   }
-  let from = order;
-  let to = new Int32Array(order.length);
-  for (const [word, shift] of rounds) {
-    const counts = new Uint32Array(65_537);
-    const digit = (i: number): number => ((words[2 * i + word] as number) >>> shift) & 0xffff;
-    for (const i of from) counts[digit(i) + 1] = (counts[digit(i) + 1] as number) + 1;
-    for (let k = 1; k < counts.length; k++) counts[k] = (counts[k] as number) + (counts[k - 1] as number);
-    for (const i of from) {
-      const place = counts[digit(i)] as number;
-      to[place] = i;
-      counts[digit(i)] = place + 1;
-    }
-    [from, to] = [to, from];
-  }
-  return from;
+  return keys;
 }
 
-const rounds = [
-  [0, 0],
-  [0, 16],
-  [1, 0],
-  [1, 16],
-] as const;
+function sortedByDigit(
+  from: Int32Array<ArrayBuffer>,
+  keys: Uint32Array,
+  shift: number,
+): Int32Array<ArrayBuffer> {
+  const to = new Int32Array(from.length);
+  const counts = new Uint32Array(65_537);
+  const digit = (i: number): number => ((keys[i] as number) >>> shift) & 0xffff;
+  for (const i of from) counts[digit(i) + 1] = (counts[digit(i) + 1] as number) + 1;
+  for (let k = 1; k < counts.length; k++) counts[k] = (counts[k] as number) + (counts[k - 1] as number);
+  for (const i of from) {
+    const place = counts[digit(i)] as number;
+    to[place] = i;
+    counts[digit(i)] = place + 1;
+  }
+  return to;
+}

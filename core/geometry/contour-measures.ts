@@ -5,14 +5,16 @@ export function contourArea(contour: Contour): number {
   const first = contour[0];
   if (!first) return 0;
   let twice = 0;
-  eachSegment(contour, (from, to) => {
+  let from = first;
+  let [ax, ay] = [0, 0];
+  for (let i = 1; i <= contour.length; i++) {
+    const to = i === contour.length ? first : (contour[i] as Vertex);
     // Relative to the first vertex, so that a part far from the origin keeps its digits.
-    const ax = from.x - first.x;
-    const ay = from.y - first.y;
     const bx = to.x - first.x;
     const by = to.y - first.y;
     twice += ax * by - ay * bx + 2 * capArea(from, to);
-  });
+    [from, ax, ay] = [to, bx, by];
+  }
   return twice / 2;
 }
 

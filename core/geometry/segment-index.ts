@@ -32,12 +32,19 @@ function treeOf(boxes: Float64Array, count: number): Flatbush {
   return tree;
 }
 
+/** So many are looked at one by one in less time than a tree over them takes to build. */
+export const fewSegments = 24;
+
 /** Whether any segment comes nearer to a point than a distance. */
-export function isNearer({ table, tree }: SegmentIndex, x: number, y: number, distance: number): boolean {
-  if (!tree) return false;
+export function isNearer(index: SegmentIndex, x: number, y: number, distance: number): boolean {
+  const { table } = index;
   const squared = distance * distance;
+  if (table.count <= fewSegments) {
+    for (let i = 0; i < table.count; i++) if (squaredDistance(table, i, x, y) < squared) return true;
+    return false;
+  }
   let found = false;
-  tree.search(x - distance, y - distance, x + distance, y + distance, (i) => {
+  index.tree?.search(x - distance, y - distance, x + distance, y + distance, (i) => {
     if (!found && squaredDistance(table, i, x, y) < squared) found = true;
     return false;
   });

@@ -1,5 +1,5 @@
 import type { Contour, Region } from './contour';
-import { indexOf, type SegmentIndex } from './segment-index';
+import { fewSegments, indexOf, type SegmentIndex } from './segment-index';
 import { num, tableOfRegion, type SegmentTable } from './segment-table';
 
 /**
@@ -14,8 +14,14 @@ export function windingNumber(contour: Contour, x: number, y: number): number {
 }
 
 /** The same for all loops of an index together: only the segments that the ray to +x can meet are looked at. */
-export function windingAt({ table, tree }: SegmentIndex, x: number, y: number): number {
+export function windingAt(index: SegmentIndex, x: number, y: number): number {
+  const { table } = index;
   let winding = 0;
+  if (table.count <= fewSegments) {
+    for (let i = 0; i < table.count; i++) winding += windingOfSegment(table, i, x, y);
+    return winding;
+  }
+  const { tree } = index;
   tree?.search(x, y, tree.maxX, y, (i) => {
     winding += windingOfSegment(table, i, x, y);
     return false;
