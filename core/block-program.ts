@@ -1,5 +1,7 @@
 import type { IntendedMoves } from './check/intended-moves';
 import type { ProgramDialect } from './check/program-dialect';
+import { readProgram } from './check/read-program';
+import { plannedFeeds } from './check/same-moves';
 import type { Job } from './job';
 import { intendedMoves } from './output/intended-moves';
 import { offsetNumber, programSteps, writableKind } from './output/program-steps';
@@ -15,6 +17,26 @@ export interface BlockProgram {
   /** Entries of the control's offset table, mm by number. */
   readonly offsets: ReadonlyMap<number, number>;
   readonly intended: IntendedMoves;
+}
+
+/** A program to be looked at and played, as its file holds it. */
+export interface ProgramSheet extends Pick<BlockProgram, 'text' | 'dialect' | 'offsets'> {
+  readonly blockId: string;
+  /** mm/min by move, where the program leaves its feeds to the control; null: the program says them. */
+  readonly feeds: readonly number[] | null;
+}
+
+/** A block's program with all that is needed to play it. */
+export function programSheet(block: Block, plan: Plan, job: Job): ProgramSheet {
+  const { text, dialect, offsets, intended } = blockProgram(block, plan, job);
+  const reading = dialect.saysFeeds ? null : readProgram(text, dialect);
+  return {
+    blockId: block.id,
+    text,
+    dialect,
+    offsets,
+    feeds: reading?.ok ? plannedFeeds(reading.value, intended) : null,
+  };
 }
 
 /** The program of a block; a draft where the plan is not released. */

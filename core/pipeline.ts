@@ -1,4 +1,5 @@
 import { asPlan, withProofs } from './assemble-plan';
+import { programSheet, type ProgramSheet } from './block-program';
 import { cornerChoiceFindings } from './check/corner-choice-findings';
 import { blockSites } from './block-sites';
 import { choicesOf, cutWishes } from './cut-wishes-of';
@@ -31,6 +32,8 @@ export interface Pipeline {
   plan(job: Job, progress?: Progress): Result<Plan>;
   /** The whole output of a job, the job file included. */
   files(job: Job): Result<readonly OutputFile[]>;
+  /** One block's program, to be looked at and played. */
+  program(job: Job, blockId: string): Result<ProgramSheet>;
 }
 
 /**
@@ -105,6 +108,19 @@ export function createPipeline(): Pipeline {
     files: (job) => {
       const planned = plan(job);
       return planned.ok ? done(outputFiles(job, planned.value, writeJobFile(job))) : planned;
+    },
+    program: (job, blockId) => {
+      const planned = plan(job);
+      if (!planned.ok) return planned;
+      const block = planned.value.blocks.find(({ id }) => id === blockId);
+      return block
+        ? done(programSheet(block, planned.value, job))
+        : failed(
+            'block-none',
+            `There is no block "${blockId}"`,
+            'blocks',
+            'Choose one of the blocks of the job.',
+          );
     },
   };
 }

@@ -3,6 +3,7 @@ import { useEffect } from 'react';
 import { StatusLine } from './bar/status-line';
 import { TopBar } from './bar/top-bar';
 import { CanvasPane } from './canvas/canvas-pane';
+import { PlayBar } from './cut/play-bar';
 import { Dialogs } from './dialogs/dialogs';
 import { EmptyPage } from './dialogs/empty-page';
 import { ProblemBanner } from './dialogs/problem-banner';
@@ -31,7 +32,10 @@ export function Window() {
         <ProblemBanner />
         {hasJob ? (
           <main className="work">
-            <CanvasPane />
+            <div className="picture-side">
+              <CanvasPane />
+              <PlayBar />
+            </div>
             <SidePane />
           </main>
         ) : (

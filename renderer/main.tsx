@@ -4,6 +4,7 @@ import './style/bar.css';
 import './style/job-line.css';
 import './style/canvas.css';
 import './style/review.css';
+import './style/cut.css';
 import './style/drawing.css';
 import './style/technology.css';
 import './style/overlays.css';
@@ -11,6 +12,8 @@ import { createRoot } from 'react-dom/client';
 import { invariant } from '../core/problem';
 import { Window } from './app';
 import { pickHost } from './host/host';
+import { keepPlaying } from './replay/keep-playing';
+import { keepProgramCurrent } from './replay/keep-program-current';
 import { isChanged } from './state/app-state';
 import { createApp } from './state/app-store';
 import { keepDraftCurrent } from './state/keep-draft-current';
@@ -25,6 +28,8 @@ const app = createApp(pickHost(window), new CoreClient(startWorker));
 keepThemeCurrent(app, window);
 keepPlanCurrent(app);
 keepDraftCurrent(app);
+keepProgramCurrent(app);
+keepPlaying(app, window);
 
 window.addEventListener('beforeunload', (event) => {
   if (isChanged(app.store.getState())) event.preventDefault();

@@ -1,4 +1,5 @@
 import { Tabs } from 'radix-ui';
+import { CutPane } from './cut/cut-pane';
 import { DrawingPane } from './drawing/drawing-pane';
 import { ReviewList } from './review/review-list';
 import type { Pane } from './state/app-state';
@@ -20,12 +21,18 @@ export function SidePane() {
         <Tabs.Trigger className="side-tab" value="review">
           Review{open > 0 && <span className="side-count">{open}</span>}
         </Tabs.Trigger>
+        <Tabs.Trigger className="side-tab" value="cut">
+          Cut
+        </Tabs.Trigger>
         <Tabs.Trigger className="side-tab" value="drawing">
           Drawing
         </Tabs.Trigger>
       </Tabs.List>
       <Tabs.Content className="side-content" value="review" tabIndex={-1}>
         <ReviewList />
+      </Tabs.Content>
+      <Tabs.Content className="side-content" value="cut" tabIndex={-1}>
+        <CutPane />
       </Tabs.Content>
       <Tabs.Content className="side-content" value="drawing" tabIndex={-1}>
         <DrawingPane />

@@ -35,6 +35,18 @@ export function sameMoves(
   return extra ? [fault(extra, 'The program goes on after what was planned', extra.to)] : [];
 }
 
+/** The feed that was planned for each move of a text that says none, mm/min; 0 for rapid moves. */
+export function plannedFeeds({ moves, step }: ProgramReading, intended: IntendedMoves): readonly number[] {
+  let next = 0;
+  return moves.map(({ to }) => {
+    const isHere = (wanted: IntendedMove) =>
+      Math.abs(wanted.to.x - to.x) <= step && Math.abs(wanted.to.y - to.y) <= step;
+    // Moves that rounding empties are not in the text.
+    while (next + 1 < intended.moves.length && !isHere(intended.moves[next] as IntendedMove)) next++;
+    return intended.moves[next++]?.feed ?? 0;
+  });
+}
+
 /** M words by how many moves are done before them, in order. */
 function wordsAfter(pauses: readonly (readonly [number, string])[]): ReadonlyMap<number, readonly string[]> {
   const words = new Map<number, string[]>();

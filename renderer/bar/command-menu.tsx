@@ -6,7 +6,7 @@ import { commandList } from '../state/commands/command-list';
 import { isMacPage, shortcutText } from '../state/key-map';
 import { useApp, useAppState } from '../state/use-app';
 
-const groups: readonly CommandGroup[] = ['File', 'Edit', 'View', 'Review', 'Help'];
+const groups: readonly CommandGroup[] = ['File', 'Edit', 'View', 'Cut', 'Review', 'Help'];
 
 /** Every command, with its key. */
 export function CommandMenu() {

@@ -7,7 +7,7 @@ import { toDrawing, toScreen, type ScreenPoint, type Size, type Viewport } from 
 import { badgeRadius, type Mark } from './mark-layout';
 
 /** Pixels from a line at which the pointer still means it. */
-const grasp = 7;
+export const grasp = 7;
 
 /** What the pointer means: a mark first, then the nearest member's contour or a contour that is left out; null in the open. */
 export function hitTest(

@@ -11,6 +11,7 @@ const names: Readonly<Record<PicturePart, string>> = {
   punch: 'Punch',
   remainder: 'Remainder',
   path: 'Wire path',
+  block: 'Block',
   findings: 'Findings',
 };
 

@@ -16,7 +16,8 @@ import { drawGapPlaces, drawRepairs } from './layers/draw-repairs';
 import { layoutMarks } from './mark-layout';
 import { readPalette } from './palette';
 import { pictureWords } from './picture-words';
-import { buildScene, type Scene } from './scene';
+import { ReplayPicture } from './replay-picture';
+import { buildScene, sceneOfBlock, type Scene } from './scene';
 import { leavePicture, useGestures } from './use-gestures';
 
 /**
@@ -28,7 +29,7 @@ export function PictureStage() {
   const frame = useRef<HTMLDivElement>(null);
   useGestures(app, frame);
   useMeasuredSize(frame);
-  const { viewport, canvasSize, made, survey, shownTheme, isStale } = usePictureState();
+  const { viewport, canvasSize, made, survey, shownTheme, isStale, pane } = usePictureState();
   const palette = useMemo(() => readPalette(document), [shownTheme]);
   const view = useMemo(() => viewOf(viewport, canvasSize, palette), [viewport, canvasSize, palette]);
   const scene = useMemo(() => made && buildScene(made.plan), [made]);
@@ -54,6 +55,11 @@ export function PictureStage() {
         <Layer listening={false}>
           <Geometry scene={scene} contours={contours} lines={lines} view={view} />
         </Layer>
+        {pane === 'cut' && (
+          <Layer listening={false}>
+            <ReplayPicture view={view} />
+          </Layer>
+        )}
         <Layer listening={false}>
           <Overlay scene={scene} contours={contours} lines={lines} view={view} />
         </Layer>
@@ -70,7 +76,8 @@ function usePictureState() {
   const shownTheme = useAppState((state) => state.shownTheme);
   // The last good picture stays while a change has a problem, but pale: it isn't the job's any more.
   const isStale = useAppState((state) => state.problem !== null && state.made !== null);
-  return { viewport, canvasSize, made, survey, shownTheme, isStale };
+  const pane = useAppState((state) => state.pane);
+  return { viewport, canvasSize, made, survey, shownTheme, isStale, pane };
 }
 
 interface PictureProps {
@@ -80,7 +87,10 @@ interface PictureProps {
   readonly view: View;
 }
 
-function Geometry({ scene, contours, lines, view }: PictureProps) {
+function Geometry({ scene: whole, contours, lines, view }: PictureProps) {
+  const program = useAppState(({ pane, replay }) => (pane === 'cut' ? replay.program : null));
+  // Where the cut is played, only what is cut from the same block is shown.
+  const scene = useMemo(() => whole && sceneOfBlock(whole, program?.blockId ?? null), [whole, program]);
   const hidden = useAppState((state) => state.hidden);
   const pane = useAppState((state) => state.pane);
   const draw = useCallback(
@@ -92,7 +102,9 @@ function Geometry({ scene, contours, lines, view }: PictureProps) {
       if (!scene || pane === 'drawing') return;
       if (isShown('remainder')) drawRemainders(context, scene, view);
       drawMembers(context, scene, view, isShown);
-      if (isShown('path')) drawPaths(context, scene, view, ({ member }) => isShown(member.role));
+      // The replay has its own, from the program's text.
+      if (isShown('path') && pane === 'review')
+        drawPaths(context, scene, view, ({ member }) => isShown(member.role));
     },
     [scene, contours, lines, view, hidden, pane],
   );
@@ -124,7 +136,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
       if (pane === 'drawing') {
         if (contours && !hidden.includes('repairs'))
           drawRepairs(context, contours.drawing.repairs, view, unit, picked);
-      } else if (scene && job && !hidden.includes('findings')) {
+      } else if (pane === 'review' && scene && job && !hidden.includes('findings')) {
         const marks = layoutMarks(scene.plan, view.viewport, view.size, picked);
         drawMarks(context, marks, view, job, hovered, selected);
       }

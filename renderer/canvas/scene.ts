@@ -43,6 +43,13 @@ export function buildScene(plan: Plan): Scene {
   };
 }
 
+/** The same with the members of one block only; all of them where there is no such block. */
+export function sceneOfBlock(scene: Scene, blockId: string | null): Scene {
+  const block = scene.plan.blocks.find(({ id }) => id === blockId);
+  if (!block) return scene;
+  return { ...scene, members: scene.members.filter(({ member }) => block.memberIds.includes(member.id)) };
+}
+
 function memberPicture(member: Member): MemberPicture {
   return {
     member,

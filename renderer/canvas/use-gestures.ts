@@ -1,4 +1,6 @@
 import { useEffect, useRef, type RefObject } from 'react';
+import { pathHit } from '../replay/path-index';
+import { goToTime } from '../replay/play';
 import { sameCorner } from '../picture/corner-index';
 import { drawingOf, type CornerName } from '../state/app-state';
 import type { App } from '../state/app-store';
@@ -7,7 +9,7 @@ import type { Target } from '../state/target';
 import { toggleContour } from '../state/toggle-contour';
 import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
 import { cornerHit } from './corner-hit';
-import { hitDrawing, hitTest } from './hit-test';
+import { grasp, hitDrawing, hitTest } from './hit-test';
 import { layoutMarks } from './mark-layout';
 
 /** Pixels that a press may wander and still be a click. */
@@ -66,6 +68,8 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
     listen('keydown', (event) => {
       const [x, y] = arrowSteps[event.key] ?? [0, 0];
       if ((x === 0 && y === 0) || event.ctrlKey || event.metaKey || event.altKey) return;
+      // Where the cut is played, left and right go from move to move; with Shift they move the picture there too.
+      if (app.store.getState().pane === 'cut' && x !== 0 && !event.shiftKey) return;
       event.preventDefault();
       app.store.setState(({ viewport, canvasSize }) => ({
         viewport: panned(viewport, x * canvasSize.width, y * canvasSize.height),
@@ -125,8 +129,13 @@ function point(app: App, at: ScreenPoint): void {
   hoverTarget(app, targetAt(app, at));
 }
 
-/** Picks out what is there, and opens the rules of a corner. */
+/** Picks out what is there, and opens the rules of a corner; where the cut is played, the wire goes there. */
 function click(app: App, at: ScreenPoint): void {
+  if (app.store.getState().pane === 'cut') {
+    const hit = pathAt(app, at);
+    if (hit) goToTime(app, hit.time);
+    return;
+  }
   selectTarget(app, targetAt(app, at));
   app.store.setState({ openCorner: cornerAt(app, at) });
 }
@@ -140,6 +149,10 @@ function cornerAt(app: App, at: ScreenPoint): CornerName | null {
 function targetAt(app: App, at: ScreenPoint): Target | null {
   const state = app.store.getState();
   const { made, viewport, canvasSize, selected, hovered, hidden, pane } = state;
+  if (pane === 'cut') {
+    const hit = pathAt(app, at);
+    return hit && { kind: 'line', line: hit.line };
+  }
   if (pane === 'drawing') {
     const drawing = drawingOf(state);
     const repairs = hidden.includes('repairs') ? [] : (drawing?.repairs ?? []);
@@ -150,4 +163,12 @@ function targetAt(app: App, at: ScreenPoint): Target | null {
     ? []
     : layoutMarks(made.plan, viewport, canvasSize, { selected, hovered });
   return hitTest(made.plan, marks, viewport, canvasSize, at);
+}
+
+/** The place of the played program under the pointer. */
+function pathAt(app: App, at: ScreenPoint) {
+  const { replay, viewport, canvasSize } = app.store.getState();
+  if (!replay.program) return null;
+  const point = toDrawing(viewport, canvasSize, at);
+  return pathHit(replay.program.timeline, point, grasp / viewport.scale);
 }

@@ -2,16 +2,17 @@ import type { Drawing } from '../../core/drawing/drawing';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OpenedJob } from '../../core/open-job-file';
-import type { Plan } from '../../core/plan';
 import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
 import type { HostFile, KeptDraft } from '../../electron/contract/host-api';
+import { newReplay, type Replay } from '../replay/replay';
 import type { History } from './history';
+import type { MadePlan } from './made-plan';
 import type { Target } from './target';
 import type { DrawingPoint, Size, Viewport } from './viewport';
 
-/** Beside the picture: what has to be settled, or how the drawing is read. The picture shows what it is about. */
-export type Pane = 'review' | 'drawing';
+/** Beside the picture: what has to be settled, how it is cut, or how the drawing is read. The picture shows what it is about. */
+export type Pane = 'review' | 'cut' | 'drawing';
 
 /** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
 export interface CornerName {
@@ -23,18 +24,13 @@ export interface CornerName {
 /** What the picture is made of, by what it is about; each can be switched off in the legend. */
 export const pictureParts = {
   review: ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'],
+  cut: ['drawing', 'die', 'punch', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 export type DialogName = 'about' | 'keys' | 'technology';
-
-/** A plan with the job that it was made from. */
-export interface MadePlan {
-  readonly job: Job;
-  readonly plan: Plan;
-}
 
 /** Everything the window shows. Derived geometry lives in `made` only, and is never edited. */
 export interface AppState {
@@ -83,6 +79,7 @@ export interface AppState {
   readonly dialog: DialogName | null;
   /** The review list shows settled findings and notes too. */
   readonly showAll: boolean;
+  readonly replay: Replay;
 }
 
 export const emptyState: AppState = {
@@ -115,6 +112,7 @@ export const emptyState: AppState = {
   shownTheme: 'light',
   dialog: null,
   showAll: true,
+  replay: newReplay,
 };
 
 /** The drawing's contours as they are now; null while there are none. */

@@ -2,7 +2,7 @@ import type { LucideIcon } from 'lucide-react';
 import type { AppState } from './app-state';
 import type { App } from './app-store';
 
-export type CommandGroup = 'File' | 'Edit' | 'View' | 'Review' | 'Help';
+export type CommandGroup = 'File' | 'Edit' | 'View' | 'Cut' | 'Review' | 'Help';
 
 /** Something a person can ask for from the menu, the toolbar or the keyboard: all three are made from one list. */
 export interface Command {

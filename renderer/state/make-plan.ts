@@ -142,6 +142,7 @@ function stillThere(target: Target | null, state: AppState, { findings, pairs }:
       case 'layer':
       case 'colour':
       case 'gaps':
+      case 'line':
         return true;
     }
   }

@@ -3,6 +3,7 @@ import { jobFileEnding, type Job } from '../../core/job';
 import { openJobFile, type OpenedJob } from '../../core/open-job-file';
 import { done, failed, type Result } from '../../core/problem';
 import type { HostFile } from '../../electron/contract/host-api';
+import { newReplay } from '../replay/replay';
 import { isChanged, type AppState } from './app-state';
 import type { App } from './app-store';
 import { newHistory } from './history';
@@ -48,6 +49,7 @@ export function openJob(app: App, job: Job, file: AppState['file'], said: string
     surveyed: null,
     unitAsked: false,
     pane: 'review',
+    replay: newReplay,
     progress: null,
     waiting: null,
     selected: null,

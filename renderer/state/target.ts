@@ -11,6 +11,8 @@ export type Target =
   /** The lines on a layer or in a colour. */
   | { readonly kind: 'layer'; readonly layer: string }
   | { readonly kind: 'colour'; readonly colour: number }
+  /** A line of the program that is shown. */
+  | { readonly kind: 'line'; readonly line: number }
   /** The ends whose gap falls into one bar of the histogram. */
   | { readonly kind: 'gaps'; readonly bar: number };
 

@@ -1,3 +1,4 @@
+import type { ProgramSheet } from '../../core/block-program';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
@@ -48,6 +49,14 @@ export class CoreClient {
 
   files(job: Job): Promise<Result<readonly OutputFile[]>> {
     return this.#ask((connection) => connection.files(job), always);
+  }
+
+  /** One block's program; `stale` where a plan was asked for meanwhile. */
+  async program(job: Job, blockId: string): Promise<Result<ProgramSheet> | typeof stale> {
+    const revision = this.#revision;
+    const isWanted = () => revision === this.#revision;
+    const result = await this.#ask((connection) => connection.program(job, blockId), isWanted);
+    return isWanted() ? result : stale;
   }
 
   /** Lets no plan asked for so far come back. */

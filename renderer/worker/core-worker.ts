@@ -14,6 +14,7 @@ const api: CoreWorkerApi = {
     }),
   files: (job) => pipeline.files(job),
   survey: (job, progress) => pipeline.survey(job, progress),
+  program: (job, blockId) => pipeline.program(job, blockId),
 };
 
 expose(api);

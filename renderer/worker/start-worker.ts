@@ -15,6 +15,7 @@ export function startWorker(): CoreConnection {
     plan: (job, progress) => remote.plan(job, proxy(progress)),
     files: (job) => remote.files(job),
     survey: (job, progress) => remote.survey(job, proxy(progress)),
+    program: (job, blockId) => remote.program(job, blockId),
     died,
     end: () => worker.terminate(),
   };

@@ -5,6 +5,14 @@ import { fitViewCommand } from './fit-view';
 import { goOnCommand } from './go-on';
 import { openFileCommand } from './open-file';
 import { redoCommand } from './redo';
+import {
+  nextMoveCommand,
+  nextPauseCommand,
+  playCommand,
+  previousMoveCommand,
+  previousPauseCommand,
+  showCutCommand,
+} from './replay-cut';
 import { saveJobCommand } from './save-job';
 import { saveJobAsCommand } from './save-job-as';
 import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
@@ -39,6 +47,12 @@ export const commandList: readonly Command[] = [
   switchPaneCommand,
   switchUnitCommand,
   switchThemeCommand,
+  showCutCommand,
+  playCommand,
+  nextMoveCommand,
+  previousMoveCommand,
+  nextPauseCommand,
+  previousPauseCommand,
   nextFindingCommand,
   previousFindingCommand,
   clearSelectionCommand,

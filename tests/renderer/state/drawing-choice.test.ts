@@ -150,6 +150,7 @@ describe('stopping', () => {
         progress('Reading the drawing', 0.5);
         return Promise.resolve(done(testSurvey()));
       },
+      program: () => Promise.reject(new Error('not asked here')),
       died: new Promise<never>(() => {}),
       end: () => void ended++,
     });

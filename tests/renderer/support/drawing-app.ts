@@ -15,6 +15,7 @@ export async function drawingApp(dxfText: string): Promise<App & { settled(): Pr
     plan: (job, progress) => Promise.resolve(pipeline.plan(job, progress)),
     files: (job) => Promise.resolve(pipeline.files(job)),
     survey: (job, progress) => Promise.resolve(pipeline.survey(job, progress)),
+    program: (job, blockId) => Promise.resolve(pipeline.program(job, blockId)),
     died: new Promise(() => {}),
     end: () => {},
   };

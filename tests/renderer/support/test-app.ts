@@ -1,3 +1,4 @@
+import { programSheet } from '../../../core/block-program';
 import type { SurveyedDrawing } from '../../../core/drawing-stages';
 import type { Finding } from '../../../core/finding';
 import { newJob, type Job } from '../../../core/job';
@@ -53,6 +54,13 @@ export function testApp(
     plan: (job, progress) => Promise.resolve(answer(job, progress)),
     files: () => Promise.resolve(done([{ name: 'bracket.dxf', text: '0\nEOF\n' }])),
     survey: () => Promise.resolve(done(testSurvey())),
+    program: async (job, blockId) => {
+      const planned = await answer(job, () => undefined);
+      if (!planned.ok) return planned;
+      const block = planned.value.blocks.find(({ id }) => id === blockId);
+      if (!block) throw new Error(`no block ${blockId}`);
+      return done(programSheet(block, planned.value, job));
+    },
     died: new Promise(() => {}),
     end: () => {},
   };
