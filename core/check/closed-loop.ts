@@ -1,6 +1,7 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
-import { lengthOf, pointOn, type PlainMove } from './beside-move';
+import { lengthOf, pointOn } from './beside-move';
 import { LoopRuler } from './loop-ruler';
+import { onFirstRound, shifted, stretchesAlong, type Stretch } from './loop-stretches';
 import type { ProgramFault } from './program-fault';
 import type { WireMove } from './wire-path';
 
@@ -19,62 +20,6 @@ export function closedLoop(moves: readonly WireMove[], wanted: Contour, off: num
   const ruler = new LoopRuler(wanted);
   const stretches = stretchesAlong(moves, ruler, off);
   return aroundLoop(stretches, ruler, 2 * off);
-}
-
-/** A move along the loop from `start` to `end`, mm along it, in the loop's direction. */
-interface Stretch {
-  readonly move: PlainMove;
-  readonly start: number;
-  readonly end: number;
-}
-
-function stretchesAlong(moves: readonly WireMove[], ruler: LoopRuler, off: number): Stretch[] {
-  const stretches: Stretch[] = [];
-  /** Where on the loop the wire is, mm along it; null beside it. */
-  let at: number | null = null;
-  for (const move of moves) {
-    const length = lengthOf(move);
-    if (at === null) {
-      at = ruler.nearestWithin(move.from, off)?.along ?? null;
-    }
-    if (at === null || length === 0) continue;
-    const way = likelierWay(move, at);
-    if (move.isRapid || !runsAlong(move, at, way)) {
-      at = null;
-      continue;
-    }
-    const end = snapped(move.to, at + way * length);
-    stretches.push(way > 0 ? { move, start: at, end } : { move: reversed(move), start: end, end: at });
-    at = end;
-  }
-  return stretches;
-
-  /** Forwards or backwards along the loop, by its middle and its end: half a circle ends at the same place both ways. */
-  function likelierWay(move: WireMove, start: number): 1 | -1 {
-    const miss = (way: 1 | -1, along: number) => {
-      const wanted = ruler.pointAt(start + way * along);
-      const real = pointOn(move, along);
-      return Math.hypot(wanted.x - real.x, wanted.y - real.y);
-    };
-    const length = lengthOf(move);
-    const misses = (way: 1 | -1) => miss(way, length / 2) + miss(way, length);
-    return misses(1) <= misses(-1) ? 1 : -1;
-  }
-
-  /** By its middle and its end; both lengths may differ a little, where one has a corner and the other a small arc. */
-  function runsAlong(move: WireMove, start: number, way: 1 | -1): boolean {
-    return [0.5, 1].every((share) => {
-      const along = share * lengthOf(move);
-      return ruler.nearestAround(pointOn(move, along), start + way * along, 4 * off).off <= off;
-    });
-  }
-
-  /** Rounding must not add up along the loop. */
-  function snapped(point: Point, about: number): number {
-    const place = ruler.nearestAround(point, about, 4 * off);
-    const turns = Math.round((about - place.along) / ruler.length);
-    return place.along + turns * ruler.length;
-  }
 }
 
 function aroundLoop(stretches: readonly Stretch[], ruler: LoopRuler, slack: number): ClosedLoop {
@@ -101,15 +46,6 @@ function aroundLoop(stretches: readonly Stretch[], ruler: LoopRuler, slack: numb
   return { loop: vertices, fault: null };
 }
 
-const onFirstRound = (stretch: Stretch, length: number): Stretch =>
-  shifted(stretch, -Math.floor(stretch.start / length) * length);
-
-const shifted = ({ move, start, end }: Stretch, by: number): Stretch => ({
-  move,
-  start: start + by,
-  end: end + by,
-});
-
 /** A stretch from one place along the loop to another as vertices, its end left to what follows. */
 function partOf({ move, start, end }: Stretch, from: number, to: number): Vertex[] {
   const length = lengthOf(move);
@@ -123,13 +59,6 @@ function partOf({ move, start, end }: Stretch, from: number, to: number): Vertex
     bulge: move.centre ? Math.tan(turn / parts / 4) : 0,
   }));
 }
-
-const reversed = ({ from, to, centre, turn }: PlainMove): PlainMove => ({
-  from: to,
-  to: from,
-  centre,
-  turn: -turn,
-});
 
 const notCut = (line: number | null, at: Point): ProgramFault => ({
   line,

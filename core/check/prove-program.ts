@@ -1,7 +1,8 @@
 import { tolerance } from '../geometry/tolerance';
-import type { Cut, Member, MemberRole, Proof } from '../plan';
+import type { Member, MemberRole, Proof } from '../plan';
 import { sayProblem } from '../problem';
 import { sayLength } from '../say';
+import { besideLoop } from './beside-loop';
 import { clearOfMember } from './clear-of-member';
 import { closedLoop } from './closed-loop';
 import type { IntendedMoves } from './intended-moves';
@@ -78,22 +79,11 @@ function finishedLoops(
   for (const { passes, waste } of cuts) {
     const last = passes.at(-1);
     if (!last) continue;
-    const { loop, fault } = closedLoop(moves, last.loop, aside(passes, step));
+    const { loop, fault } = closedLoop(moves, last.loop, besideLoop(passes, passes.length - 1, step));
     if (loop) finished.push({ waste, loop });
     else faults.push(fault);
   }
   return { finished, faults };
-}
-
-/**
- * How far off the planned loop a move may run and still belong to it: rounding, and what the contour of a program with
- * offsets is rounder than the wire's path (in a cusp that shows enlarged); but nearer to it than to the pass before.
- */
-function aside(passes: Cut['passes'], step: number): number {
-  const [before, last] = passes.slice(-2).map(({ offset }) => offset);
-  const between = before === undefined || last === undefined ? 0 : before - last;
-  const most = 4 * (step + tolerance.compensationRoom);
-  return between > 2 * step ? Math.min(most, between / 2) : most;
 }
 
 /** The wire's way too near to a member or on its side; the finishing pass's own depth the sweep says more exactly. */

@@ -50,6 +50,8 @@ function Swatch({ part }: { part: PicturePart }) {
           <rect x="1" y="1" width="22" height="10" />
           <path d="M3 11 11 1M9 11 17 1M15 11 22 2" />
         </>
+      ) : part === 'block' ? (
+        <rect x="1" y="1" width="22" height="10" />
       ) : part === 'repairs' ? (
         <circle cx="12" cy="6" r="4" />
       ) : part === 'findings' ? (

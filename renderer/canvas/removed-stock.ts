@@ -2,10 +2,9 @@ import type { StartHole } from '../../core/plan';
 import type { ShownProgram } from '../replay/shown-program';
 import { placeAt, type ReplayPlace } from '../replay/timeline';
 import { toScreen } from '../state/viewport';
-import type { View } from './drawing-space';
+import { boxesMeet, inDrawingSpace, type View } from './drawing-space';
 import { moveChunk, moveChunks, movesInChunk } from './move-chunks';
-import { boxesMeet, inDrawingSpace } from './drawing-space';
-import type { PathChunk } from './path-chunk';
+import { regionChunk, type PathChunk } from './path-chunk';
 
 /**
  * The block with what the wire has taken out of it so far, and the wire's way through it. Kept as two pictures beside the
@@ -47,9 +46,13 @@ export class RemovedStock {
   }
 
   /** Takes out what is cut between two times. */
-  private cut(view: View, { timeline, kerfRadius }: ShownProgram, since: number, until: number): void {
+  private cut(view: View, program: ShownProgram, since: number, until: number): void {
     if (until <= since) return;
+    const { timeline, kerfRadius, loose } = program;
     const stock = contextOf(this.stock);
+    for (const { loop, time } of loose) {
+      if (since <= time && time < until) takeOut(stock, view, regionChunk([loop]));
+    }
     const trail = contextOf(this.trail);
     for (const chunk of this.between(timeline, placeAt(timeline, since), placeAt(timeline, until))) {
       stock.globalCompositeOperation = 'destination-out';
@@ -82,6 +85,14 @@ function contextOf(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
   const context = canvas.getContext('2d');
   if (!context) throw new Error('this browser draws no canvas');
   return context;
+}
+
+/** A piece that has come loose and is gone. */
+function takeOut(context: CanvasRenderingContext2D, view: View, piece: PathChunk | null): void {
+  if (!piece || !boxesMeet(piece.box, view.visible)) return;
+  context.globalCompositeOperation = 'destination-out';
+  inDrawingSpace(context, view, piece.origin, () => context.fill(piece.path));
+  context.globalCompositeOperation = 'source-over';
 }
 
 /** Width in mm. */

@@ -1,6 +1,7 @@
 import { sayProblem } from '../../core/problem';
 import { Choice } from '../controls/choice';
 import { changeReplay } from '../replay/play';
+import type { ShownProgram } from '../replay/shown-program';
 import { useApp, useAppState } from '../state/use-app';
 import { PauseList } from './pause-list';
 import { ProgramList } from './program-list';
@@ -31,9 +32,26 @@ export function CutPane() {
           {sayProblem(program.problem)}
         </p>
       )}
+      {program && !program.problem && <ProofLine program={program} />}
       {program && <PauseList program={program} />}
       {program && <ProgramList program={program} />}
     </section>
+  );
+}
+
+/** What the proof says of this very text. */
+function ProofLine({ program }: { program: ShownProgram }) {
+  const { plan } = program.made;
+  const block = plan.blocks.find(({ id }) => id === program.blockId);
+  const members = plan.pairs
+    .flatMap(({ die, punch }) => [die, punch])
+    .filter(({ id }) => block?.memberIds.includes(id));
+  const isProved = members.length > 0 && members.every(({ proof }) => proof.passed);
+  const moves = new Set(program.timeline.moves.map(({ move }) => move)).size;
+  return (
+    <p className="cut-note panel-note">
+      {moves} moves read back from this text; {isProved ? 'proved.' : 'not proved: see the review list.'}
+    </p>
   );
 }
 

@@ -3,6 +3,7 @@ import { readProgram } from '../../core/check/read-program';
 import { wirePath } from '../../core/check/wire-path';
 import type { Problem } from '../../core/problem';
 import type { MadePlan } from '../state/made-plan';
+import { loosePieces, type LoosePiece } from './loose-pieces';
 import { timelineOf, type Timeline } from './timeline';
 
 /** A block's program as it is shown and played. */
@@ -12,6 +13,7 @@ export interface ShownProgram {
   readonly made: MadePlan;
   readonly lines: readonly string[];
   readonly timeline: Timeline;
+  readonly loose: readonly LoosePiece[];
   /** Why the text cannot be played; null where it can. */
   readonly problem: Problem | null;
   /** Half the wire, and half the slit that the finishing pass leaves, mm. */
@@ -25,19 +27,19 @@ export function showProgram(sheet: ProgramSheet, made: MadePlan): ShownProgram {
   const role = plan.blocks.find(({ id }) => id === sheet.blockId)?.role ?? 'die';
   const lines = sheet.text.split(/\r\n|\r|\n/);
   if (lines.at(-1) === '') lines.pop();
-  const reading = readProgram(sheet.text, sheet.dialect);
-  const threading = 60 * job.technology.machine.threadingMinutes;
-  return {
+  const shown = {
     blockId: sheet.blockId,
     made,
     lines,
-    timeline: reading.ok
-      ? timelineOf(withFeeds(wirePath(reading.value, sheet.offsets), sheet.feeds), reading.value, threading)
-      : empty,
-    problem: reading.ok ? null : reading.problem,
     wireRadius: job.wire.diameter / 2,
     kerfRadius: plan.reach[role],
   };
+  const reading = readProgram(sheet.text, sheet.dialect);
+  if (!reading.ok) return { ...shown, timeline: empty, loose: [], problem: reading.problem };
+  const path = withFeeds(wirePath(reading.value, sheet.offsets), sheet.feeds);
+  const timeline = timelineOf(path, reading.value, 60 * job.technology.machine.threadingMinutes);
+  const loose = loosePieces(plan, sheet.blockId, timeline, reading.value);
+  return { ...shown, timeline, loose, problem: null };
 }
 
 /** Feeds of their own where the program leaves them to the control. */

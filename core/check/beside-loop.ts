@@ -1,0 +1,15 @@
+import { tolerance } from '../geometry/tolerance';
+import type { Cut } from '../plan';
+
+/**
+ * How far off a pass's planned loop a move may run and still belong to it: rounding to the program's last decimal, and
+ * what the contour of a program with offsets is rounder than the wire's path (in a cusp that shows enlarged); but nearer
+ * to it than to the passes before and after.
+ */
+export function besideLoop(passes: Cut['passes'], pass: number, step: number): number {
+  const own = passes[pass]?.offset ?? 0;
+  const apart = [pass - 1, pass + 1]
+    .map((other) => Math.abs((passes[other]?.offset ?? Infinity) - own))
+    .filter((distance) => distance > 2 * step);
+  return Math.min(4 * (step + tolerance.compensationRoom), ...apart.map((distance) => distance / 2));
+}
