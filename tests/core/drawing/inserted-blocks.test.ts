@@ -47,6 +47,18 @@ describe('INSERT', () => {
     expect(box).toEqual({ minX: close(-6), minY: close(0), maxX: close(6), maxY: close(42) });
   });
 
+  it('with attributes: they are words, counted, and the block is read', () => {
+    const attribute: Groups = [0, 'ATTRIB', 8, 'T', 10, 1, 20, 1, 40, 2, 1, 'M4', 2, 'SIZE'];
+    const entities = [...insert('A', [66, 1]), ...attribute, 0, 'SEQEND', 8, '0', ...circle(20, 0, 3)];
+    const blocks = block('A', [...square(0, 0, 4), 0, 'ATTDEF', 8, 'T', 10, 1, 20, 1, 2, 'SIZE']);
+    const drawing = outline(dxf({ blocks, entities }));
+    expect(drawing.contours).toHaveLength(2);
+    expect(drawing.unused.map(({ kind, reason }) => `${kind} ${reason}`)).toEqual([
+      'ATTDEF text',
+      'ATTRIB text',
+    ]);
+  });
+
   it('a third scale of 0, as some programs write for flat blocks, changes nothing', () => {
     const drawing = outline(dxf({ blocks: block('A', square(0, 0, 4)), entities: insert('A', [43, 0]) }));
     expect(areaOf(drawing)).toBe(16);

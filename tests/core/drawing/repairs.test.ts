@@ -197,6 +197,15 @@ describe('an outline that touches itself', () => {
     );
   });
 
+  it.each([
+    ['as a polyline', polyline(true, xy('0,0 10,10 10,0 0,10'))],
+    ['as lines', sides('0,0 10,10 10,0 0,10')],
+    ['large and far away', sides('9000,9000 10000,10000 10000,9000 9000,10000')],
+    ['beside another outline', [...sides('0,0 10,10 10,0 0,10'), ...square(20, 0, 5)]],
+  ] as const)('a bow tie holds no area on balance and crosses itself all the same: %s', (_, entities) => {
+    expect(codesOf(drawn(entities))).toContain('stop contours-cross');
+  });
+
   it('switched off, it is stopped', () => {
     expect(codesOf(valueOf(without(inside, 'self-touch')))).toEqual(['stop contours-cross']);
   });
