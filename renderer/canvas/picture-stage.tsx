@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Context } from 'konva/lib/Context';
 import { Layer, Shape, Stage } from 'react-konva';
+import type { GapBin } from '../../core/drawing/gap-histogram';
 import { jobOf, type PicturePart } from '../state/app-state';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
@@ -131,8 +132,11 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
         drawCorner(context, pointedCorner, view, false);
         drawCorner(context, openCorner, view, true);
       }
+      const bars = lines?.survey.gaps?.bins ?? [];
+      if (pane === 'drawing' && !contours && job)
+        drawGapPlaces(context, openPlaces(bars, job.drawing.gapTolerance), view, view.palette.stop);
       if (hovered?.kind === 'gaps')
-        drawGapPlaces(context, lines?.survey.gaps?.bins[hovered.bar]?.places ?? [], view);
+        drawGapPlaces(context, bars[hovered.bar]?.places ?? [], view, view.palette.focus);
       if (pane === 'drawing') {
         if (contours && !hidden.includes('repairs'))
           drawRepairs(context, contours.drawing.repairs, view, unit, picked);
@@ -145,6 +149,10 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }
+
+/** Where ends stay apart that have another one near. */
+const openPlaces = (bars: readonly GapBin[], gapTolerance: number) =>
+  bars.filter(({ to }) => to > gapTolerance).flatMap(({ places }) => places);
 
 function useMeasuredSize(frame: React.RefObject<HTMLDivElement | null>): void {
   const { store } = useApp();

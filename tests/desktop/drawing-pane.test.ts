@@ -139,6 +139,28 @@ windowTest('colours and units are chosen by what they come to', async () => {
   await soon(async () => part('Closed contours').textContent()).toMatch(/635 × 762 mm/);
 });
 
+windowTest('what the drawing says of its own unit and tolerances is cured from the review list', async () => {
+  const { page, outFolder } = await openTestWindow({ file: lamp });
+  const { row } = parts(page);
+  await page.getByRole('button', { name: /^Millimetres/ }).click();
+  const limit = row(/Made to the limit of a tolerance/);
+  await limit.getByRole('button', { name: 'Shift by 0.05 mm per side' }).click();
+  await limit.waitFor({ state: 'detached' });
+  await row(/Dimension not to scale/)
+    .getByText(/says "60\.5"/)
+    .waitFor();
+
+  const large = join(outFolder, 'large.dxf');
+  writeFileSync(large, lineSquare(80, 0, 1));
+  await dropFile(page, '.window', large);
+  await page.getByRole('button', { name: 'Open without saving' }).click();
+  await row(/Is this the unit\?/)
+    .getByRole('button', { name: 'Read it in mm' })
+    .click();
+  await row(/Is this the unit\?/).waitFor({ state: 'detached' });
+  expect(await page.getByRole('button', { name: 'Drawing unit: mm' }).count()).toBe(1);
+});
+
 windowTest('SVG paths and point lists open like any drawing', async () => {
   const { page, troubles } = await openTestWindow();
   const { rows, button } = parts(page);
@@ -160,7 +182,7 @@ windowTest('a drawing in which nothing closes is shown with its gaps', async () 
   const { page, outFolder, picture: shoot } = await openTestWindow();
   const { part, contour } = pane(page);
   const path = join(outFolder, 'open.dxf');
-  writeFileSync(path, openSquare);
+  writeFileSync(path, lineSquare(20, 0.3, 4));
   await dropFile(page, '.window', path);
   await page.getByRole('alert').getByText('The drawing has no closed contour.').waitFor();
   // The pane is there at once, and the cure with it.
@@ -202,30 +224,26 @@ windowTest(
   },
 );
 
-/** Four lines of 20 mm, one end 0.3 mm from its corner. */
-const openSquare = [
-  ...[
+/** A square of four lines, one end so far from its corner; `unit` as `$INSUNITS` has it, 1 inch, 4 mm. */
+function lineSquare(side: number, gap: number, unit: 1 | 4): string {
+  const section = (name: string, pairs: readonly string[]) => [
     '0',
     'SECTION',
     '2',
-    'HEADER',
-    '9',
-    '$INSUNITS',
-    '70',
-    '4',
+    name,
+    ...pairs,
     '0',
     'ENDSEC',
-    '0',
-    'SECTION',
-    '2',
-    'ENTITIES',
-  ],
-  ...line(0, 0, 20, 0),
-  ...line(20, 0, 20, 20),
-  ...line(20, 20, 0, 20),
-  ...line(0, 20, 0, 0.3),
-  ...['0', 'ENDSEC', '0', 'EOF', ''],
-].join('\n');
+  ];
+  return [
+    ...section('HEADER', ['9', '$INSUNITS', '70', String(unit)]),
+    ...section('ENTITIES', [
+      ...[...line(0, 0, side, 0), ...line(side, 0, side, side)],
+      ...[...line(side, side, 0, side), ...line(0, side, 0, gap)],
+    ]),
+    ...['0', 'EOF', ''],
+  ].join('\n');
+}
 
 function line(x0: number, y0: number, x1: number, y1: number): string[] {
   return ['0', 'LINE', '8', '0', '10', x0, '20', y0, '11', x1, '21', y1].map(String);

@@ -35,16 +35,17 @@ export function drawRepairs(
     label(context, at, `${repairNames[repair.kind]}: ${formatLength(repair.size, unit)}`, view);
 }
 
-/** The places of some gaps, while their bar in the histogram is pointed at. */
+/** The places of some gaps: those whose bar in the histogram is pointed at, or all that keep an outline open. */
 export function drawGapPlaces(
   context: CanvasRenderingContext2D,
   places: readonly { readonly x: number; readonly y: number }[],
   view: View,
+  color: string,
 ): void {
   context.setLineDash([]);
   for (const place of places) {
     const at = toScreen(view.viewport, view.size, place);
-    if (isOn(at, view)) ring(context, at, 7, view.palette.focus, 2.5);
+    if (isOn(at, view)) ring(context, at, 7, color, 2.5);
   }
 }
 
