@@ -1,6 +1,6 @@
 // Runs a TypeScript file: `node build/run-typescript.mjs build/check.ts [arguments]`. It is bundled into one file under
 // dist/scripts and imported, so that scripts are type-checked like everything else and need no tool but esbuild.
-import { basename, resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
@@ -11,7 +11,11 @@ if (!entry) {
   process.exit(1);
 }
 
-const outfile = resolve(top, 'dist/scripts', `${basename(entry).replace(/\.ts$/, '')}.mjs`);
+// By its whole path: a bench and a fuzzer may have the same name, and both start themselves again.
+const name = relative(resolve(top, 'build'), resolve(entry))
+  .replace(/\.ts$/, '')
+  .replaceAll(/[^\w-]+/g, '-');
+const outfile = resolve(top, 'dist/scripts', `${name}.mjs`);
 await build({
   entryPoints: [resolve(entry)],
   outfile,

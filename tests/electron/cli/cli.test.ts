@@ -61,6 +61,9 @@ test.each([
   ['letterbox-hinge-leaf.dxf', ['--thickness', '1.5mm']],
   ['bicycle-bell-striker-plate.dxf', ['--thickness', '0.8mm']],
   ['heat-sink-spacer-inch.dxf', ['--material', 'aluminium-1100-5052', '--thickness', '0.040in']],
+  ['as-sent/picnic-lamp-bracket.dxf', ['--unit', 'mm', '--gap-tolerance', '0.05mm']],
+  ['as-sent/spice-tin-spring.svg', ['--thickness', '0.5mm']],
+  ['as-sent/music-box-cam.csv', []],
 ])('does the whole job on the sample %s', (sample, options) => {
   const folder = temporaryFolder();
   const { status, stderr } = diewright(folder, join(top, 'samples', sample), '--out', 'out', ...options);
