@@ -30,12 +30,11 @@ export const leadSchema = z.strictObject({
   direction: z.enum(['counter-clockwise', 'clockwise']),
 });
 
-const boxSchema = z.strictObject({
-  minX: z.number(),
-  minY: z.number(),
-  maxX: z.number(),
-  maxY: z.number(),
-});
+const boxSchema = z
+  .strictObject({ minX: z.number(), minY: z.number(), maxX: z.number(), maxY: z.number() })
+  .refine(({ minX, minY, maxX, maxY }) => minX < maxX && minY < maxY, {
+    error: 'the left and lower edge of a block lie before the right and upper one',
+  });
 
 /** The blocks in the machine and the order of work. mm. */
 const setupShape = z.strictObject({
@@ -108,3 +107,5 @@ export const newLead: LeadSettings = {
 
 /** A cut of which nobody chose anything. */
 export const noChoice: CutChoice = { tabs: null, slug: null, fromEdge: false, stretches: [] };
+
+export const noStretch: StretchChoice = { hole: null, holeDiameter: null, place: null, tabLength: null };

@@ -1,4 +1,6 @@
 import { CornerPopover } from '../corners/corner-popover';
+import { CutDragNote } from '../cuts/cut-drag-note';
+import { CutPopover } from '../cuts/cut-popover';
 import { useAppState } from '../state/use-app';
 import { Legend } from './legend';
 import { PictureStage } from './picture-stage';
@@ -16,6 +18,8 @@ export function CanvasPane() {
         <>
           <ViewButtons />
           <CornerPopover />
+          <CutPopover />
+          <CutDragNote />
           <div className="canvas-foot">
             <Legend />
             <Readout />

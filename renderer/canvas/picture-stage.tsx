@@ -8,6 +8,7 @@ import { viewOf, type View } from './drawing-space';
 import { buildContours, buildLines, type ContoursScene, type LinesScene } from './drawing-scene';
 import { drawContours, drawLines } from './layers/draw-drawing';
 import { drawCorner } from './layers/draw-corner';
+import { drawBlock, drawCutDrag, drawCutHandles } from './layers/draw-cut-handles';
 import { drawMarks } from './layers/draw-marks';
 import { drawMemberHighlight, drawMembers } from './layers/draw-members';
 import { drawPaths } from './layers/draw-paths';
@@ -118,6 +119,9 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
   const hidden = useAppState((state) => state.hidden);
   const pointedCorner = useAppState((state) => state.pointedCorner);
   const openCorner = useAppState((state) => state.openCorner);
+  const pointedCut = useAppState((state) => state.pointedCut);
+  const openCut = useAppState((state) => state.openCut);
+  const draggedCut = useAppState((state) => state.draggedCut);
   const pane = useAppState((state) => state.pane);
   const unit = useAppState((state) => state.unit);
   const job = useAppState(jobOf);
@@ -131,6 +135,13 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
       if (pane === 'review') {
         drawCorner(context, pointedCorner, view, false);
         drawCorner(context, openCorner, view, true);
+        const picked = openCut ?? draggedCut;
+        for (const block of scene?.plan.blocks ?? []) {
+          const isPicked = block.memberIds.some((id) => picked?.cutId.startsWith(`${id}-`));
+          if (isPicked) drawBlock(context, block, view);
+        }
+        if (scene) drawCutHandles(context, scene, view, pointedCut, openCut);
+        drawCutDrag(context, draggedCut, view);
       }
       const bars = lines?.survey.gaps?.bins ?? [];
       if (pane === 'drawing' && !contours && job)
@@ -145,7 +156,23 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
         drawMarks(context, marks, view, job, hovered, selected);
       }
     },
-    [scene, contours, lines, view, job, hovered, selected, hidden, pane, unit, pointedCorner, openCorner],
+    [
+      scene,
+      contours,
+      lines,
+      view,
+      job,
+      hovered,
+      selected,
+      hidden,
+      pane,
+      unit,
+      pointedCorner,
+      openCorner,
+      pointedCut,
+      openCut,
+      draggedCut,
+    ],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }

@@ -1,9 +1,11 @@
 import { useEffect, useRef, type RefObject } from 'react';
 import { pathHit } from '../replay/path-index';
 import { goToTime } from '../replay/play';
+import { cutHandleAt, dragCut, dropCut } from '../cuts/cut-drag';
 import { sameCorner } from '../picture/corner-index';
 import { drawingOf, type CornerName } from '../state/app-state';
 import type { App } from '../state/app-store';
+import type { CutHandle } from '../state/cut-name';
 import { hoverTarget, selectTarget } from '../state/select-target';
 import type { Target } from '../state/target';
 import { toggleContour } from '../state/toggle-contour';
@@ -17,7 +19,7 @@ const clickSlack = 4;
 
 /**
  * Wheel zooms about the pointer, dragging pans, a click picks out, pointing highlights, arrow keys pan. Where the drawing
- * is looked at, a double click takes a contour or leaves it out.
+ * is looked at, a double click takes a contour or leaves it out. Start holes and tabs are dragged to another place.
  */
 export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): void {
   const drag = useRef<Drag | null>(null);
@@ -43,7 +45,9 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
     listen('pointerdown', (event) => {
       if (event.button > 1) return;
       element.setPointerCapture(event.pointerId);
-      drag.current = { last: pointOf(event), wandered: 0 };
+      const at = pointOf(event);
+      const handle = event.button === 0 ? cutHandleAt(app.store.getState(), at) : null;
+      drag.current = { last: at, wandered: 0, handle };
     });
     listen('pointermove', (event) => {
       const at = pointOf(event);
@@ -57,6 +61,7 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
     listen('pointerup', (event) => {
       const wasClick = drag.current !== null && drag.current.wandered <= clickSlack;
       endDrag(element, drag);
+      dropCut(app);
       if (wasClick && event.button === 0) click(app, pointOf(event));
     });
     listen('dblclick', (event) => {
@@ -64,8 +69,16 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       if (app.store.getState().pane === 'drawing' && target?.kind === 'contour')
         toggleContour(app, target.id);
     });
-    listen('pointercancel', () => endDrag(element, drag));
+    const giveUp = () => {
+      endDrag(element, drag);
+      app.store.setState({ draggedCut: null });
+    };
+    listen('pointercancel', giveUp);
     listen('keydown', (event) => {
+      if (event.key === 'Escape' && app.store.getState().draggedCut) {
+        event.stopPropagation();
+        giveUp();
+      }
       const [x, y] = arrowSteps[event.key] ?? [0, 0];
       if ((x === 0 && y === 0) || event.ctrlKey || event.metaKey || event.altKey) return;
       // Where the cut is played, left and right go from move to move; with Shift they move the picture there too.
@@ -81,13 +94,15 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
 
 /** The pointer has left the picture. */
 export function leavePicture(app: App): void {
-  app.store.setState({ pointer: null, pointedCorner: null });
+  app.store.setState({ pointer: null, pointedCorner: null, pointedCut: null });
   hoverTarget(app, null);
 }
 
 interface Drag {
   last: ScreenPoint;
   wandered: number;
+  /** What was taken hold of; null: the picture itself. */
+  readonly handle: CutHandle | null;
 }
 
 /** Shares of the canvas that the picture moves by: the arrow shows what comes into view. */
@@ -110,6 +125,7 @@ function dragTo(app: App, drag: Drag, at: ScreenPoint): void {
   drag.wandered += Math.hypot(byX, byY);
   drag.last = at;
   if (drag.wandered <= clickSlack) return;
+  if (drag.handle) return dragCut(app, drag.handle, at);
   app.store.setState(({ viewport }) => ({ viewport: panned(viewport, byX, byY) }));
 }
 
@@ -122,7 +138,9 @@ function point(app: App, at: ScreenPoint): void {
   const { viewport, canvasSize } = app.store.getState();
   const { pointedCorner } = app.store.getState();
   const corner = cornerAt(app, at);
+  const handle = cutHandleAt(app.store.getState(), at);
   app.store.setState({
+    pointedCut: handle,
     pointer: toDrawing(viewport, canvasSize, at),
     pointedCorner: sameCorner(corner, pointedCorner) ? pointedCorner : corner,
   });
@@ -137,7 +155,11 @@ function click(app: App, at: ScreenPoint): void {
     return;
   }
   selectTarget(app, targetAt(app, at));
-  app.store.setState({ openCorner: cornerAt(app, at) });
+  const handle = cutHandleAt(app.store.getState(), at);
+  app.store.setState({
+    openCorner: handle ? null : cornerAt(app, at),
+    openCut: handle && { cutId: handle.cutId, stretch: handle.stretch },
+  });
 }
 
 function cornerAt(app: App, at: ScreenPoint): CornerName | null {

@@ -6,6 +6,7 @@ import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
 import type { HostFile, KeptDraft } from '../../electron/contract/host-api';
 import { newReplay, type Replay } from '../replay/replay';
+import type { CutDrag, CutHandle, CutName } from './cut-name';
 import type { History } from './history';
 import type { MadePlan } from './made-plan';
 import type { Target } from './target';
@@ -66,6 +67,10 @@ export interface AppState {
   /** The corner under the pointer, and the one whose rules are open. */
   readonly pointedCorner: CornerName | null;
   readonly openCorner: CornerName | null;
+  /** The cut whose values are open, what of a cut is being dragged, and what the pointer could take hold of. */
+  readonly openCut: CutName | null;
+  readonly draggedCut: CutDrag | null;
+  readonly pointedCut: CutHandle | null;
   readonly viewport: Viewport;
   readonly canvasSize: Size;
   /** The picture is to be fitted as soon as there is one. */
@@ -102,6 +107,9 @@ export const emptyState: AppState = {
   hovered: null,
   pointedCorner: null,
   openCorner: null,
+  openCut: null,
+  draggedCut: null,
+  pointedCut: null,
   viewport: { centre: { x: 0, y: 0 }, scale: 10 },
   canvasSize: { width: 800, height: 600 },
   fitPending: false,

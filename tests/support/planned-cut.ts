@@ -1,4 +1,4 @@
-import { newLead, noChoice, type CutChoice, type StretchChoice } from '../../core/cut-settings';
+import { newLead, noChoice, noStretch, type CutChoice, type StretchChoice } from '../../core/cut-settings';
 import type { Region } from '../../core/geometry/contour';
 import type { MemberRole, Site } from '../../core/plan';
 import type { CutWishes } from '../../core/wire/cut-wishes';
@@ -59,5 +59,3 @@ export function cutOf(designed: Region, role: MemberRole, changes: CutChanges = 
   if (!first) throw new Error('no cut');
   return first;
 }
-
-const noStretch: StretchChoice = { hole: null, holeDiameter: null, place: null, tabLength: null };

@@ -16,6 +16,7 @@ import {
 import { saveJobCommand } from './save-job';
 import { saveJobAsCommand } from './save-job-as';
 import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
+import { nextCutCommand, previousCutCommand } from './step-cuts';
 import { showAboutCommand, showKeysCommand, showTechnologyCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
 import { stopCalculationCommand } from './stop-calculation';
@@ -37,6 +38,8 @@ export const commandList: readonly Command[] = [
   openCornerCommand,
   nextCornerCommand,
   previousCornerCommand,
+  nextCutCommand,
+  previousCutCommand,
   takeContourCommand,
   stopCalculationCommand,
   goOnCommand,
