@@ -11,6 +11,7 @@ export function showCut({ store }: App, place: CutPlace): void {
   const isSeen = x > 0 && y > 0 && x < canvasSize.width && y < canvasSize.height;
   const openCut: CutName = { cutId: place.cutId, stretch: place.stretch };
   store.setState({
+    pane: 'review',
     openCut,
     openCorner: null,
     ...(isSeen ? {} : { viewport: { ...viewport, centre: { x: centre.x, y: centre.y } } }),
