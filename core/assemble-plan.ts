@@ -1,6 +1,8 @@
+import { reliefWalls } from './check/relief-walls';
 import { technologyFindings } from './check/technology-findings';
 import { blockFindings } from './check/block-findings';
 import type { ChosenClearance } from './die/choose-clearance';
+import { taperAngle } from './die/relief-rules';
 import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
 import { chainLength } from './geometry/contour-measures';
@@ -9,6 +11,7 @@ import type { PairPlan } from './plan-pair';
 import type { Member, Plan, Summary } from './plan';
 import type { BlockProofs } from './prove-blocks';
 import { reachOf } from './wire/pass-offsets';
+import { levelDistance } from './wire/plan-relief';
 import type { BlockGroup } from './wire/block-groups';
 import { planBlocks } from './wire/plan-blocks';
 
@@ -36,6 +39,7 @@ export function asPlan(
     }),
     ...planned.flatMap((plan) => plan.findings),
     ...blockFindings(blocks, members),
+    ...reliefWalls(blocks, members),
   ]);
   const open = openFindings(findings, job);
   const summary: Summary = {
@@ -54,7 +58,7 @@ export function asPlan(
     drawing,
     clearance: choice,
     reach: {
-      die: reachOf(job.wire.diameter, passesOf(job, 'die')),
+      die: levelDistance(reachOf(job.wire.diameter, passesOf(job, 'die')), taperAngle(job.relief)),
       punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
     },
     pairs,

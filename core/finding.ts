@@ -34,6 +34,11 @@ export type FindingCode =
   | 'corner-radius' // a radius that does not fit between the edges of its corner
   | 'corner-choice' // a choice for a corner that is not there any more
   | 'corner-path' // a sharp path that has no room, so that the wire rolls
+  | 'relief-land' // a land as high as the die
+  | 'relief-lean' // the wire would have to lean more than the machine can
+  | 'relief-place' // a place that a taper can't get round, or where it runs into itself
+  | 'relief-surface' // the leaning wire cuts beside the wanted surface
+  | 'relief-growth' // how long the land lasts, and what the opening grows by then
   | 'start-hole' // the start hole does not fit, or may not be where it was put
   | 'edge-start' // cut in from the block's edge, which lets it spring
   | 'block' // cut out of the block, in its frame, in a clamp zone or in another member's slug

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { cutChoiceSchema, leadSchema, newLead, newSetup, setupSchema } from './cut-settings';
 import { cornersSchema, newCorners } from './die/corner-rules';
+import { newRelief, reliefSchema } from './die/relief-rules';
 import { asStockMaterial, ownMaterialSchema } from './die/own-material';
 import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
@@ -99,6 +100,8 @@ const jobShape = z.strictObject({
   punchPasses: z.array(passSchema).min(1).nullable().default(null),
   /** What becomes of the members' corners, and how the wire runs round them. */
   corners: cornersSchema,
+  /** How the die opening widens below its cutting edge. */
+  relief: reliefSchema,
   lead: leadSchema,
   setup: setupSchema,
   /** What a person chose for single cuts against the rules above, by cut id. */
@@ -167,6 +170,7 @@ export function newJob(fileName: string, content: string): Job {
     passes: shippedPasses(0.25, 25),
     punchPasses: null,
     corners: newCorners,
+    relief: newRelief,
     lead: newLead,
     setup: newSetup,
     cuts: {},

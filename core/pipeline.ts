@@ -6,6 +6,7 @@ import { choicesOf, cutWishes } from './cut-wishes-of';
 import { memberId } from './member-id';
 import { toleranceFindings } from './check/tolerance-findings';
 import { chooseClearance } from './die/choose-clearance';
+import { dieRelief, reliefNotes } from './die-relief';
 import { cornerRulesFor } from './die/corner-rules';
 import { followContours, type FollowedJob } from './follow-contours';
 import { drawingStages, type SurveyedDrawing } from './drawing-stages';
@@ -63,6 +64,7 @@ export function createPipeline(): Pipeline {
     const used = uses(drawing.contours, job.uses, job.sizeShifts, sized);
     const { groups, sites } = blocks(drawing, used, job.setup, job.lead, job.blocks.die);
     const wishes = cutWishes(job);
+    const relief = dieRelief(job);
     for (const { contour, use } of used) {
       const finished = (pairs.length + 0.5) / (used.length + 1);
       progress(`Cutting ${contour.id}`, share.drawing + finished * share.cut);
@@ -81,6 +83,7 @@ export function createPipeline(): Pipeline {
           wishes,
           { die: siteOf('die'), punch: siteOf('punch') },
           choicesOf(job.cuts, contour.id),
+          relief,
         ),
       );
     }
@@ -88,6 +91,7 @@ export function createPipeline(): Pipeline {
       ...read.value.unitFindings,
       ...used.flatMap(({ findings }) => findings),
       ...toleranceFindings(drawing.dimensions, job.sizeShifts),
+      ...reliefNotes(job),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
     const unproved = asPlan(job, drawing, clearance.value, ofTheJob, pairs, groups);

@@ -60,6 +60,44 @@ export interface Member {
   readonly remainders: readonly Remainder[];
   readonly cuts: readonly Cut[];
   readonly proof: Proof;
+  /** How a die's opening widens below its cutting edge; left out for a punch, and where it does not. */
+  readonly relief?: Relief;
+}
+
+/** The relief of a die opening. Heights are measured from the cutting edge, mm. */
+export interface Relief {
+  readonly kind: 'one tapered cut' | 'land and relief';
+  /** Straight below the cutting edge; 0 for one tapered cut. */
+  readonly land: number;
+  /** Of the die's block. */
+  readonly height: number;
+  /** Per side, from the vertical, radians. */
+  readonly angle: number;
+  /** Greatest angle of the wire to the vertical, radians, and where: corners lean it more than edges do. */
+  readonly greatestLean: number;
+  readonly greatestLeanAt: Point;
+  /** Half the wire and its gap in the plane, mm: farther than square to the leaning wire. */
+  readonly levelRadius: number;
+  /** At the end of the land, halfway down, and at the exit face. */
+  readonly planes: readonly ReliefPlane[];
+}
+
+/** A relief in one plane: the opening as it is wanted there, the wire's path, and how far the two are apart. */
+export interface ReliefPlane extends SurfaceDeviation {
+  readonly wall: Region;
+  readonly path: Region;
+}
+
+/** How far a cut surface is from the wanted one in one plane, mm, and where. */
+export interface SurfaceDeviation {
+  /** Below the cutting edge, mm. */
+  readonly depth: number;
+  /** Deepest cut beyond the wanted wall. */
+  readonly gouge: number;
+  readonly gougeAt: Point | null;
+  /** Deepest stock left before it. */
+  readonly remainder: number;
+  readonly remainderAt: Point | null;
 }
 
 export interface Remainder {
@@ -124,6 +162,8 @@ export interface PassPath extends PassRuns {
    * they give the wire's centre path. Null where there is no such contour.
    */
   readonly contour: PassRuns | null;
+  /** Set where the wire leans: through the whole opening, or for the relief after all that is cut upright. */
+  readonly lean?: 'taper' | 'relief';
 }
 
 /**
@@ -162,6 +202,11 @@ export interface CutRun {
   readonly leadOut: Chain;
   /** The side of the contour that the wire runs on, seen along this run. */
   readonly wireSide: 'left' | 'right';
+  /**
+   * Where the wire's upper end is meanwhile, vertex for vertex with the run's own chains, which then lie in the
+   * program's plane; left out where the wire stands upright. Stretches of the run may have no length: the wire turns.
+   */
+  readonly upper?: { readonly leadIn: Chain; readonly cut: Chain; readonly leadOut: Chain };
 }
 
 /** One block of steel in the machine: what is cut from it in one program. */

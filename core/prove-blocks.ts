@@ -2,6 +2,7 @@ import { blockProgram } from './block-program';
 import { programFindings } from './check/program-findings';
 import { proofFindings } from './check/proof-findings';
 import { proveProgram, type ProgramProof } from './check/prove-program';
+import { proveRelief } from './check/prove-relief';
 import { unproved } from './check/unproved';
 import type { Finding } from './finding';
 import type { Job } from './job';
@@ -14,25 +15,31 @@ export interface BlockProofs {
   readonly findings: readonly Finding[];
 }
 
+/** A program's text with its proof, and what the planes above it say of leaning wires. */
+interface ProvedText {
+  readonly text: string;
+  readonly proof: ProgramProof;
+  readonly ofReliefs: readonly Finding[];
+}
+
 /**
  * Proves all blocks of a plan from the text of their programs, as they will be written once the plan is released. The
  * proof of a text is remembered with the members that it cuts, so that only what changed is proved anew.
  */
 export function createProver(): (plan: Plan, job: Job) => BlockProofs {
-  const known = new WeakMap<Member, { readonly text: string; readonly proof: ProgramProof }>();
+  const known = new WeakMap<Member, ProvedText>();
 
-  const prove = (block: Block, plan: Plan, job: Job, members: readonly Member[]): ProgramProof => {
+  const prove = (block: Block, plan: Plan, job: Job, members: readonly Member[]): ProvedText => {
     const program = blockProgram(block, { ...plan, released: true }, job);
     const { text } = program;
     const [first] = members;
     const before = first && known.get(first);
-    if (before?.text === text && members.every((member) => known.get(member) === before)) return before.proof;
+    if (before?.text === text && members.every((member) => known.get(member) === before)) return before;
     const { role } = block;
-    const reach = plan.reach[role];
-    const proof = proveProgram({ ...program, members, role, reach });
-    const entry = { text, proof };
+    const proof = proveProgram({ ...program, members, role, reach: plan.reach[role] });
+    const entry = { text, proof, ofReliefs: members.flatMap(proveRelief) };
     for (const member of members) known.set(member, entry);
-    return proof;
+    return entry;
   };
 
   return (plan, job) => {
@@ -45,14 +52,20 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
         invariant(member, `no member ${id} in block ${block.id}`);
         return member;
       });
-      const proof = prove(block, plan, job, members);
-      findings.push(...programFindings(block.id, proof.faults));
+      const { proof, ofReliefs } = prove(block, plan, job, members);
+      findings.push(...programFindings(block.id, proof.faults), ...ofReliefs);
       for (const member of members) {
         const own = proof.proofs.get(member.id) ?? unproved;
         proofs.set(member.id, own);
-        findings.push(...proofFindings(member.id, member.contourId, own, member.remainders));
+        findings.push(
+          ...proofFindings(member.id, member.contourId, own, member.remainders, chordStock(member)),
+        );
       }
     }
     return { proofOf: ({ id }) => proofs.get(id) ?? unproved, findings };
   };
 }
+
+/** Stock that the chords of a leaning wire leave in the program's plane, mm: the surface check knows of it. */
+const chordStock = ({ relief }: Member): number =>
+  relief?.kind === 'one tapered cut' ? (relief.planes[0]?.remainder ?? 0) : 0;

@@ -5,6 +5,8 @@ import type { OffsetSide } from './program-reading';
 export interface IntendedMove {
   readonly isRapid: boolean;
   readonly to: Point;
+  /** How far U and V lean the wire at the end; 0 while it stands upright. */
+  readonly lean: Point;
   /** tan(angle / 4), 0 for a straight move. */
   readonly bulge: number;
   /** mm/min; null for a rapid move. */

@@ -10,6 +10,8 @@ export function proofFindings(
   contourId: string,
   proof: Proof,
   remainders: readonly Remainder[],
+  /** Further depth of stock that is known and no remainder, mm. */
+  besides = 0,
 ): readonly Finding[] {
   const findings: Finding[] = [];
   if (proof.gouge > tolerance.proofGouge) {
@@ -32,7 +34,7 @@ export function proofFindings(
       }),
     );
   }
-  const known = remainders.reduce((depth, remainder) => Math.max(depth, remainder.depth), 0);
+  const known = remainders.reduce((depth, remainder) => Math.max(depth, remainder.depth), besides);
   if (proof.remainder > known + tolerance.proofGouge) {
     findings.push(
       findingOf({

@@ -77,9 +77,11 @@ function finishedLoops(
   const finished: FinishedLoop[] = [];
   const faults: ProgramFault[] = [];
   for (const { passes, waste } of cuts) {
-    const last = passes.at(-1);
+    // A relief comes after the opening is finished, and is proved as a surface of its own.
+    const finishing = passes.filter(({ lean }) => lean !== 'relief');
+    const last = finishing.at(-1);
     if (!last) continue;
-    const { loop, fault } = closedLoop(moves, last.loop, besideLoop(passes, passes.length - 1, step));
+    const { loop, fault } = closedLoop(moves, last.loop, besideLoop(finishing, finishing.length - 1, step));
     if (loop) finished.push({ waste, loop });
     else faults.push(fault);
   }

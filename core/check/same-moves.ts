@@ -19,15 +19,16 @@ export function sameMoves(
   const wantedWords = wordsAfter(
     intended.pauses.flatMap((pause) => pause.words.map((word): [number, string] => [pause.after, word])),
   );
-  let at: Point | null = null;
+  let at: IntendedMove | null = null;
   let next = 0;
   for (const [index, wanted] of intended.moves.entries()) {
     const move = moves[next];
-    const from: Point = at ?? wanted.to;
-    at = wanted.to;
+    const before: IntendedMove = at ?? wanted;
+    const from = before.to;
+    at = wanted;
     const difference = move ? differenceOf(move, from, wanted, reading, saysFeeds) : 'The program ends early';
     if (difference === null) next++;
-    else if (!isEmptied(from, wanted, step)) return [fault(move, difference, wanted.to)];
+    else if (!isEmptied(before, wanted, step)) return [fault(move, difference, wanted.to)];
     const missing = missingWord(wantedWords.get(index + 1) ?? [], words.get(next) ?? []);
     if (missing) return [fault(moves[next - 1], `${missing} is missing after this line`, wanted.to)];
   }
@@ -77,6 +78,9 @@ function differenceOf(
   if (Math.abs(move.to.x - wanted.to.x) > near || Math.abs(move.to.y - wanted.to.y) > near) {
     return `Line ${move.line} goes to ${sayPlace(move.to)}, planned is ${sayPlace(wanted.to)}`;
   }
+  if (Math.abs(move.to.u - wanted.lean.x) > near || Math.abs(move.to.v - wanted.lean.y) > near) {
+    return `Line ${move.line} leans the wire another way than planned`;
+  }
   if ((move.kind === 'rapid') !== wanted.isRapid) return 'A rapid move and a feed are mixed up';
   const middle = wanted.isRapid ? null : middleOf(from, wanted);
   if (middle) {
@@ -112,8 +116,11 @@ function middleOf(from: Point, { to, bulge }: IntendedMove): Point {
   };
 }
 
-const isEmptied = (from: Point, { to, isRapid }: IntendedMove, step: number): boolean =>
-  !isRapid && Math.abs(to.x - from.x) <= step && Math.abs(to.y - from.y) <= step;
+const isEmptied = (from: IntendedMove, { to, lean, isRapid }: IntendedMove, step: number): boolean =>
+  !isRapid && isWithin(from.to, to, step) && isWithin(from.lean, lean, step);
+
+const isWithin = (a: Point, b: Point, step: number): boolean =>
+  Math.abs(a.x - b.x) <= step && Math.abs(a.y - b.y) <= step;
 
 const sayPlace = ({ x, y }: Point): string => `${x.toFixed(5)}, ${y.toFixed(5)} mm`;
 

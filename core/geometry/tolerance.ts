@@ -56,6 +56,10 @@ export const tolerance = {
   measuringNoise: 0.0005,
   /** The as-cut clearance counts as even within this: a fifth of a tenth of a thousandth of an inch. */
   uneven: 0.0005,
+  /** Chords of a leaning wire's arcs, unless the job says otherwise: what they leave is below what the proof calls stock left. */
+  leaningChord: 0.0004,
+  /** A leaning wire may cut this far beside the wanted surface unsaid: the accuracy of the best machines, ± 0.0001 in, rounded down. */
+  ruledSurface: 0.002,
   /** Chord error of the polygons in the independent proof: of 10,000 lines and arcs it still takes seconds, and what it cannot see is a hundredth of the finest clearance. */
   proofChord: 0.0002,
   /** The proof calls a gouge what goes deeper into the member than this: the chord errors of path and contour, and the clipper grid. */

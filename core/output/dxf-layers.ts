@@ -1,6 +1,7 @@
 import { TrueColor, type DxfWriter } from '@tarikjabiri/dxf';
 
-export type DxfLayerKind = 'die' | 'punch' | 'path' | 'remainder' | 'lead' | 'tab' | 'start-hole' | 'notes';
+export type DxfLayerKind =
+  'die' | 'punch' | 'path' | 'remainder' | 'exit' | 'lead' | 'tab' | 'start-hole' | 'notes';
 
 interface LayerLook {
   /** Colour index for readers that know no true colour; 7 is the ink of the reader's theme. */
@@ -19,6 +20,7 @@ const looks: Record<DxfLayerKind, LayerLook> = {
   die: { index: 5, rgb: '0072B2' },
   punch: { index: 30, rgb: 'D55E00' },
   remainder: { index: 6, rgb: 'CC79A7' },
+  exit: { index: 4, rgb: '56B4E9' },
   path: { index: 7, rgb: null },
   lead: { index: 8, rgb: null },
   tab: { index: 7, rgb: null },

@@ -42,6 +42,8 @@ class Program {
   private readonly style: ProgramStyle;
   private readonly unit: DisplayUnit;
   private at: Point = { x: Number.NaN, y: Number.NaN };
+  /** U and V as last said, in steps. */
+  private lean: Point = upright;
   /** The motion word of the block before; empty where the next block must say its own and both coordinates. */
   private motion = '';
   /** Words that ride on the next feed move. */
@@ -80,8 +82,7 @@ class Program {
         return;
       }
       case 'pass': {
-        const name = passName(step.pass);
-        this.out.comment(step.onTab ? `${name}, tab` : name);
+        this.out.comment(step.onTab ? `${step.name}, tab` : step.name);
         this.after = this.feed(step.feed);
         return;
       }
@@ -102,7 +103,7 @@ class Program {
         this.motion = '';
         return;
       case 'move':
-        this.move(step.to, step.bulge);
+        this.move(step);
         return;
     }
   }
@@ -116,21 +117,23 @@ class Program {
     this.motion = '';
   }
 
-  private move(exact: Point, bulge: number) {
+  private move({ to: exact, bulge, lean: exactLean }: Extract<ProgramStep, { kind: 'move' }>) {
     const to = this.onGrid(exact);
+    const lean = this.onGrid(exactLean ?? upright);
     const { at, style } = this;
-    if (to.x === at.x && to.y === at.y) return;
+    if (isSame(to, at) && isSame(lean, this.lean)) return;
     const centre = roundArc(at, to, bulge);
     const way = this.word('G', centre === null ? 1 : bulge > 0 ? 3 : 2);
     const isAfresh = this.motion === '' || this.before !== '';
     const says = isAfresh || style.leaveOut === 'nothing' || way !== this.motion;
     const sparing = !isAfresh && style.leaveOut === 'motion words and coordinates';
-    const [x = '', y = ''] = this.point('X', 'Y', to);
+    // A program in which the wire never leans has no U and V; one that leans says when it stands upright again.
+    const leans = exactLean !== undefined || !isSame(this.lean, upright);
     this.out.block([
       this.before,
       says ? way : '',
-      sparing && to.x === at.x ? '' : x,
-      sparing && to.y === at.y ? '' : y,
+      ...this.words('X', 'Y', to, sparing ? at : null),
+      ...(leans ? this.words('U', 'V', lean, sparing ? this.lean : null) : []),
       ...(centre === null ? [] : this.arc({ x: to.x - at.x, y: to.y - at.y }, bulge, centre)),
       ...this.after,
     ]);
@@ -138,6 +141,13 @@ class Program {
     this.before = '';
     this.after = [];
     this.at = to;
+    this.lean = lean;
+  }
+
+  /** Both words, or only the one that is not as before. */
+  private words(first: string, second: string, grid: Point, before: Point | null): readonly string[] {
+    const [a = '', b = ''] = this.point(first, second, grid);
+    return [grid.x === before?.x ? '' : a, grid.y === before?.y ? '' : b];
   }
 
   private arc(to: Point, bulge: number, centre: Point): readonly string[] {
@@ -190,5 +200,6 @@ class Program {
   }
 }
 
-/** "rough", "skim 1", … */
-export const passName = (pass: number): string => (pass === 0 ? 'rough' : `skim ${pass}`);
+const upright: Point = { x: 0, y: 0 };
+
+const isSame = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;

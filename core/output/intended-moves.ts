@@ -11,8 +11,8 @@ export function intendedMoves(steps: readonly ProgramStep[], style: ProgramStyle
   let feed = 0;
   let side: IntendedMove['side'] = 'off';
   let register: number | null = null;
-  const add = (to: Point, bulge: number, isRapid: boolean) =>
-    moves.push({ isRapid, to, bulge, feed: isRapid ? null : feed, side, register });
+  const add = (to: Point, bulge: number, isRapid: boolean, lean: Point = { x: 0, y: 0 }) =>
+    moves.push({ isRapid, to, lean, bulge, feed: isRapid ? null : feed, side, register });
   const pause = (words: readonly string[]) => pauses.push({ after: moves.length, words });
   for (const step of steps) {
     switch (step.kind) {
@@ -32,7 +32,7 @@ export function intendedMoves(steps: readonly ProgramStep[], style: ProgramStyle
         register = null;
         break;
       case 'move':
-        add(step.to, step.bulge, false);
+        add(step.to, step.bulge, false, step.lean);
         break;
       case 'cut wire':
         pause(machineWords(style.cutWire, style.ownWords));

@@ -2,6 +2,7 @@ import type { Chain, Point, Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { CutRun, PassPath, StartHole } from '../plan';
 import type { WorkRun, WorkStep } from '../wire/block-work';
+import { passName } from './pass-name';
 
 export type ProgramKind = 'wire centre' | 'compensated';
 
@@ -10,12 +11,13 @@ export type ProgramStep =
   /** Go to the start hole with the wire out, and stop there for threading. */
   | { readonly kind: 'thread'; readonly at: Point; readonly hole: StartHole | null }
   /** The moves that follow belong to this pass and use its feed (mm/min). */
-  | { readonly kind: 'pass'; readonly pass: number; readonly feed: number; readonly onTab: boolean }
+  | { readonly kind: 'pass'; readonly name: string; readonly feed: number; readonly onTab: boolean }
   /** The control offsets by entry `offsetNumber` of its table from the next move on. */
   | { readonly kind: 'compensate'; readonly side: 'left' | 'right'; readonly offsetNumber: number }
   /** The next move ends where it is programmed: the offset is off again. */
   | { readonly kind: 'stop compensating' }
-  | { readonly kind: 'move'; readonly to: Point; readonly bulge: number }
+  /** `lean`: where the wire's upper end is then, from the lower one (U and V); left out while it stands upright. */
+  | { readonly kind: 'move'; readonly to: Point; readonly bulge: number; readonly lean?: Point }
   /** The wire is cut, to be threaded again elsewhere. */
   | { readonly kind: 'cut wire'; readonly say: string }
   /** A person has to do something; the program waits. */
@@ -60,7 +62,7 @@ function stepsOf({ start, runs }: WorkStep, compensated: boolean): readonly Prog
     const run = runOf(work);
     if (run.cut.length < 2) continue;
     if (stop !== null) path.steps.push({ kind: 'stop', say: stop });
-    path.steps.push({ kind: 'pass', pass: pass.pass, feed: pass.feed, onTab: part === 'tabs' });
+    path.steps.push({ kind: 'pass', name: passName(pass), feed: pass.feed, onTab: part === 'tabs' });
     if (compensated) path.offsetRun(run, offsetNumber(pass));
     else path.run(run);
   }
@@ -78,8 +80,10 @@ class Path {
     this.steps = [{ kind: 'thread', at: this.at, hole: start }];
   }
 
-  run({ leadIn, cut, leadOut }: CutRun) {
-    for (const chain of [leadIn, cut, leadOut]) this.follow(chain);
+  run({ leadIn, cut, leadOut, upper }: CutRun) {
+    this.follow(leadIn, upper?.leadIn);
+    this.follow(cut, upper?.cut);
+    this.follow(leadOut, upper?.leadOut);
   }
 
   /** With the offset on from the last straight before the contour to the first one after it. */
@@ -93,11 +97,13 @@ class Path {
     this.follow(leadOut.slice(off - 1));
   }
 
-  private follow(chain: Chain) {
+  /** `upper`: where the wire's upper end is over each vertex. */
+  private follow(chain: Chain, upper?: Chain) {
     this.feedTo(chain[0]);
     chain.forEach((vertex, index) => {
       const next = chain[index + 1];
-      if (next) this.move(next, vertex.bulge);
+      const above = upper?.[index + 1];
+      if (next) this.move(next, vertex.bulge, above && { x: above.x - next.x, y: above.y - next.y });
     });
   }
 
@@ -105,9 +111,9 @@ class Path {
     if (point && !meets(point, this.at)) this.move(point, 0);
   }
 
-  private move(to: Point, bulge: number) {
+  private move(to: Point, bulge: number, lean?: Point) {
     this.at = { x: to.x, y: to.y };
-    this.steps.push({ kind: 'move', to: this.at, bulge });
+    this.steps.push({ kind: 'move', to: this.at, bulge, ...(lean ? { lean } : {}) });
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Block, Plan, StartHole } from '../plan';
 import { blockWork, type WorkRun, type WorkStep } from '../wire/block-work';
-import { passName } from './format-program';
 import { namedHoles } from './named-holes';
+import { passName } from './pass-name';
 
 /** One thing that happens at the machine. */
 export interface WorkRow {
@@ -52,5 +52,5 @@ function runName({ cut }: WorkStep, { pass, part, path }: WorkRun): string {
   const index = pass[part].indexOf(path) + 1;
   const isOneOfMany = cut.tabs.length > 1 && pass.tabs.length > 0;
   const of = part === 'tabs' ? ', tab' : isOneOfMany ? ', stretch' : '';
-  return `${passName(pass.pass)}${of}${of !== '' && isOneOfMany ? ` ${index}` : ''}`;
+  return `${passName(pass)}${of}${of !== '' && isOneOfMany ? ` ${index}` : ''}`;
 }

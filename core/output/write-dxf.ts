@@ -5,7 +5,7 @@ import type { Cut, Member, PassPath, Plan } from '../plan';
 import { formatLength, mmPerInch } from '../units';
 import { draftMark } from './cautions';
 import { dxfLayers, type DxfLayerKind } from './dxf-layers';
-import { passName } from './format-program';
+import { passName } from './pass-name';
 
 /**
  * All members and paths as one DXF (AC1021) in the job's unit, which `$INSUNITS` states. Every member has a layer for
@@ -41,6 +41,8 @@ class Sheet {
   member(member: Member) {
     for (const loop of member.designed) this.closed(loop, this.layer(member, member.role));
     for (const { outline } of member.remainders) this.closed(outline, this.layer(member, 'remainder'));
+    for (const loop of member.relief?.planes.at(-1)?.wall ?? [])
+      this.closed(loop, this.layer(member, 'exit'));
     for (const cut of member.cuts) this.cut(member, cut);
   }
 
@@ -72,6 +74,9 @@ class Sheet {
     }
     for (const pass of cut.passes) {
       this.closed(pass.loop, this.passLayer(member, pass));
+      for (const { upper } of [...pass.main, ...pass.tabs]) {
+        if (upper) this.open(upper.cut, this.layers.named(`${this.passLayer(member, pass)}-upper`, 'path'));
+      }
       for (const { leadIn, leadOut } of pass.main) {
         this.open(leadIn, this.layer(member, 'lead'));
         this.open(leadOut, this.layer(member, 'lead'));
@@ -103,7 +108,7 @@ class Sheet {
   }
 
   private passLayer(member: Member, pass: PassPath): string {
-    return this.layers.named(`${member.id}-${passName(pass.pass).replace(' ', '-')}`, 'path');
+    return this.layers.named(`${member.id}-${passName(pass).replace(' ', '-')}`, 'path');
   }
 }
 

@@ -2,11 +2,13 @@ import { materialName, type Job } from '../job';
 import { neutralStyle } from '../neutral-style';
 import type { Block, PassPath, Plan } from '../plan';
 import type { ProgramStyle } from '../program-style';
+import { sayAngle } from '../say';
 import { formatLength, mmPerInch } from '../units';
 import { blockWork, type WorkStep } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
-import { formatProgram, passName } from './format-program';
+import { formatProgram } from './format-program';
 import { offsetWord } from './offset-word';
+import { passName } from './pass-name';
 import { offsetNumber, programSteps, writableKind } from './program-steps';
 
 /**
@@ -27,6 +29,7 @@ export function writeProgram(block: Block, plan: Plan, job: Job): string {
     stockLine(job, plan),
     `Wire ${both(job.wire.diameter)}`,
     ...(kind === 'compensated' ? offsetTable(work, style) : wireCentreTable(work)),
+    ...reliefLines(work),
     ...(kind === job.output.program
       ? []
       : ['A contour with offsets cannot be written here: this is the path of the wire centre']),
@@ -45,7 +48,7 @@ function stockLine(job: Job, plan: Plan): string {
 function wireCentreTable(work: readonly WorkStep[]): string[] {
   return [
     'Path of the wire centre: no offset in the control',
-    ...passes(work).map(({ pass, offset }) => `${passName(pass)}: ${offsetText(offset)} from the contour`),
+    ...passes(work).map((pass) => `${passName(pass)}: ${offsetText(pass.offset)} from the contour`),
   ];
 }
 
@@ -53,9 +56,23 @@ function offsetTable(work: readonly WorkStep[], { offsets }: ProgramStyle): stri
   return [
     'Contour: set these offsets in the control before running',
     ...passes(work).map(
-      (pass) =>
-        `${offsetWord(offsets, offsetNumber(pass))} = ${offsetText(pass.offset)} - ${passName(pass.pass)}`,
+      (pass) => `${offsetWord(offsets, offsetNumber(pass))} = ${offsetText(pass.offset)} - ${passName(pass)}`,
     ),
+  ];
+}
+
+/** How the block lies and what U and V mean, where the wire leans. Heights are measured from the cutting edge. */
+function reliefLines(work: readonly WorkStep[]): string[] {
+  const relief = work.find(({ member }) => member.relief)?.member.relief;
+  if (!relief) return [];
+  const { land, height, angle } = relief;
+  return [
+    'Clamp the die with its cutting edge down: heights are measured from it',
+    `X and Y are the wire ${land > 0 ? `${both(land)} up, where the land ends` : 'at the cutting edge'}`,
+    `U and V are its upper end, ${both(height)} up, from there; both ends move in the same time`,
+    land > 0
+      ? `Relief ${sayAngle(angle)} per side above the land, the last cut of each opening`
+      : `All passes tapered by ${sayAngle(angle)} per side`,
   ];
 }
 

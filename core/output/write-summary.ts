@@ -9,6 +9,7 @@ import { blockWork } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
 import { namedHoles } from './named-holes';
 import { writableKind } from './program-steps';
+import { reliefRows } from './relief-rows';
 import { timeRows } from './time-rows';
 import { workRows } from './work-rows';
 
@@ -31,6 +32,7 @@ export function writeSummary(plan: Plan, job: Job): string {
     ...sizeShifts(plan, job),
     row('Wire', `${sayLength(job.wire.diameter)}, smallest inside radius ${reach(plan)}`),
     row('Passes', passes(job)),
+    ...reliefRows(plan).map(({ label, text }) => row(label, text)),
     row('Programs', programs(plan, job)),
     row('Contours', `${summary.contours}, members ${summary.members}`),
     row('Cut length', `${sayLength(summary.cutLength)} over all passes`),

@@ -81,7 +81,8 @@ function memberTime(
       pass,
       runs.filter((run) => run.pass.pass === pass),
       shop.heights[role],
-      shop.passes[role][pass]?.wireSpeed ?? 0,
+      // A relief comes after the passes, and is cut like the rough one.
+      (shop.passes[role][pass] ?? shop.passes[role][0])?.wireSpeed ?? 0,
     ),
   );
   const minutes = sum(passes.map((pass) => pass.minutes)) + work.length * shop.machine.threadingMinutes;

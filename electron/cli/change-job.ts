@@ -1,3 +1,4 @@
+import { readReliefAngle } from '../../core/die/relief-rules';
 import { stockMaterial, stockMaterials } from '../../core/die/stock-materials';
 import { followTable } from '../../core/follow-table';
 import type { Job } from '../../core/job';
@@ -57,6 +58,19 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, C
     withLength('die-height', text, (die) => followTable({ ...job, blocks: { ...job.blocks, die } })),
   'punch-height': (job, text) =>
     withLength('punch-height', text, (punch) => followTable({ ...job, blocks: { ...job.blocks, punch } })),
+  land: (job, text) => withLength('land', text, (land) => ({ ...job, relief: { ...job.relief, land } })),
+  relief: (job, text) =>
+    text === 'none'
+      ? done({ ...job, relief: { ...job.relief, kind: 'none' } })
+      : withAngle('relief', text, (angleDeg) => ({
+          ...job,
+          relief: { ...job.relief, kind: 'land and relief', angleDeg },
+        })),
+  taper: (job, text) =>
+    withAngle('taper', text, (angleDeg) => ({
+      ...job,
+      relief: { ...job.relief, kind: 'one tapered cut', angleDeg },
+    })),
   wire: (job, text) => withLength('wire', text, (diameter) => followTable({ ...job, wire: { diameter } })),
   program: (job, text) => {
     if (text !== 'centre' && text !== 'compensated') {
@@ -103,6 +117,13 @@ function withLength(option: OptionName, text: string, change: (mm: number) => Jo
   if (!(length.value > 0))
     return refuse(option, `"${text}" is not more than zero`, 'Give a length such as 0.25mm.');
   return done(change(length.value));
+}
+
+function withAngle(option: OptionName, text: string, change: (degrees: number) => Job): Result<Job> {
+  const angle = readReliefAngle(text);
+  return angle.ok
+    ? done(change(angle.value))
+    : { ok: false, problem: { ...angle.problem, where: `--${option}` } };
 }
 
 const isDrawingUnit = (text: string): text is DrawingUnit => Object.hasOwn(drawingUnits, text);

@@ -9,6 +9,7 @@ const names: Readonly<Record<PicturePart, string>> = {
   drawing: 'Drawing',
   die: 'Die',
   punch: 'Punch',
+  relief: 'Exit face',
   remainder: 'Remainder',
   path: 'Wire path',
   block: 'Block',
@@ -20,24 +21,29 @@ export function Legend() {
   const { store } = useApp();
   const hidden = useAppState((state) => state.hidden);
   const pane = useAppState((state) => state.pane);
+  const hasRelief = useAppState(
+    ({ made }) => made?.plan.pairs.some(({ die }) => die.relief !== undefined) ?? false,
+  );
   const toggle = (part: PicturePart) =>
     store.setState({
       hidden: hidden.includes(part) ? hidden.filter((other) => other !== part) : [...hidden, part],
     });
   return (
     <div className="legend" role="group" aria-label="Parts of the picture">
-      {pictureParts[pane].map((part) => (
-        <button
-          key={part}
-          type="button"
-          className="legend-entry"
-          aria-pressed={!hidden.includes(part)}
-          onClick={() => toggle(part)}
-        >
-          <Swatch part={part} />
-          {names[part]}
-        </button>
-      ))}
+      {pictureParts[pane]
+        .filter((part) => part !== 'relief' || hasRelief)
+        .map((part) => (
+          <button
+            key={part}
+            type="button"
+            className="legend-entry"
+            aria-pressed={!hidden.includes(part)}
+            onClick={() => toggle(part)}
+          >
+            <Swatch part={part} />
+            {names[part]}
+          </button>
+        ))}
     </div>
   );
 }

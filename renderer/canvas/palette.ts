@@ -7,6 +7,7 @@ export interface Palette {
   readonly die: string;
   readonly punch: string;
   readonly remainder: string;
+  readonly exit: string;
   readonly stop: string;
   readonly decide: string;
   readonly note: string;
@@ -23,6 +24,7 @@ const properties: Readonly<Record<keyof Palette, string>> = {
   die: '--die',
   punch: '--punch',
   remainder: '--remainder',
+  exit: '--exit',
   stop: '--stop',
   decide: '--decide',
   note: '--note',

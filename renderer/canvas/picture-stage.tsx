@@ -13,6 +13,7 @@ import { drawMarks } from './layers/draw-marks';
 import { drawMemberHighlight, drawMembers } from './layers/draw-members';
 import { drawPaths } from './layers/draw-paths';
 import { drawPointedLines } from './layers/draw-pointed-lines';
+import { drawRelief } from './layers/draw-relief';
 import { drawRemainders } from './layers/draw-remainders';
 import { drawGapPlaces, drawRepairs } from './layers/draw-repairs';
 import { layoutMarks } from './mark-layout';
@@ -103,6 +104,7 @@ function Geometry({ scene: whole, contours, lines, view }: PictureProps) {
       if (contours) drawContours(context, contours, view, pane, isShown);
       if (!scene || pane === 'drawing') return;
       if (isShown('remainder')) drawRemainders(context, scene, view);
+      if (isShown('relief')) drawRelief(context, scene, view, isShown);
       drawMembers(context, scene, view, isShown);
       // The replay has its own, from the program's text.
       if (isShown('path') && pane === 'review')

@@ -13,6 +13,9 @@ export interface MemberPicture {
   readonly member: Member;
   readonly designed: readonly PathChunk[];
   readonly asCut: readonly PathChunk[];
+  /** The opening at the exit face, and the wire's upper end meanwhile; nothing where the wire stands upright. */
+  readonly exit: readonly PathChunk[];
+  readonly upper: readonly PathChunk[];
   readonly body: PathChunk | null;
   readonly remainders: readonly (PathChunk & { readonly findingKey: string })[];
   readonly passes: readonly PassPicture[];
@@ -55,6 +58,13 @@ function memberPicture(member: Member): MemberPicture {
     member,
     designed: contourChunks(member.designed),
     asCut: contourChunks(member.asCut),
+    exit: contourChunks(member.relief?.planes.at(-1)?.wall ?? []),
+    upper: chainChunks(
+      member.cuts
+        .flatMap(({ passes }) => passes.slice(-1))
+        .flatMap(({ main, tabs }) => [...main, ...tabs])
+        .flatMap(({ upper }) => (upper ? [upper.cut] : [])),
+    ),
     body: regionChunk(member.asCut),
     remainders: member.remainders.flatMap(({ findingKey, outline }) => {
       const chunk = regionChunk([outline]);

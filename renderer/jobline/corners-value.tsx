@@ -7,7 +7,7 @@ import { setCornerRule } from '../state/edits/set-corner-rule';
 import { editJob } from '../state/job-edit';
 import { useApp } from '../state/use-app';
 
-/** "punch corners as drawn, die corners as drawn, the wire rolling round them;" */
+/** "punch corners as drawn, die corners as drawn, the wire rolling round them," */
 export function CornersValue({ job }: { job: Job }) {
   const app = useApp();
   return (
@@ -39,7 +39,7 @@ export function CornersValue({ job }: { job: Job }) {
         <PanelValue label="All about corners" text={cornersText(job.corners)} title="Corners">
           <CornersPanel job={job} />
         </PanelValue>
-        ;
+        ,
       </span>
     </>
   );

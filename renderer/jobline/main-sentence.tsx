@@ -12,6 +12,7 @@ import { useApp, useAppState } from '../state/use-app';
 import { ClearanceValue } from './clearance-value';
 import { CornersValue } from './corners-value';
 import { MaterialValue } from './material-value';
+import { ReliefValue } from './relief-value';
 import { SparkGapValue } from './spark-gap-value';
 
 /** "Blank from 1.5 mm half-hard cold-rolled steel, 0.09 mm clearance per side …; cut with 0.25 mm wire, …" */
@@ -34,7 +35,7 @@ export function MainSentence({ job }: { job: Job }) {
         <MaterialValue job={job} />,
       </span>{' '}
       <ClearanceValue job={job} />
-      {takenFrom[uses]}, <CornersValue job={job} /> cut with{' '}
+      {takenFrom[uses]}, <CornersValue job={job} /> <ReliefValue job={job} /> cut with{' '}
       <LengthInput
         label="Wire diameter"
         value={job.wire.diameter}

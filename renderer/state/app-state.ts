@@ -24,8 +24,8 @@ export interface CornerName {
 
 /** What the picture is made of, by what it is about; each can be switched off in the legend. */
 export const pictureParts = {
-  review: ['drawing', 'die', 'punch', 'remainder', 'path', 'findings'],
-  cut: ['drawing', 'die', 'punch', 'remainder', 'block', 'path'],
+  review: ['drawing', 'die', 'punch', 'relief', 'remainder', 'path', 'findings'],
+  cut: ['drawing', 'die', 'punch', 'relief', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];

@@ -9,6 +9,7 @@ export function intendedOf(text: string): IntendedMoves | null {
     moves: reading.value.moves.map(({ kind, to, turn, feed, side, register }) => ({
       isRapid: kind === 'rapid',
       to,
+      lean: { x: to.u, y: to.v },
       bulge: Math.tan(turn / 4),
       feed: kind === 'rapid' ? null : feed,
       side,

@@ -97,7 +97,7 @@ describe('the words of a style', () => {
   const quarter = Math.tan(Math.PI / 8);
   const along = (chain: Chain): ProgramStep[] => [
     { kind: 'thread', at: chain[0] ?? { x: 0, y: 0 }, hole: null },
-    { kind: 'pass', pass: 0, feed: 4, onTab: false },
+    { kind: 'pass', name: 'rough', feed: 4, onTab: false },
     ...chain.slice(1).map((to, i) => ({ kind: 'move', to, bulge: chain[i]?.bulge ?? 0 }) as const),
   ];
   const steps = along([

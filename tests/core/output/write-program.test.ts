@@ -247,7 +247,7 @@ describe('formatProgram', () => {
     const [, line] = written(
       [
         { kind: 'thread', at: { x: 0, y: 0 }, hole: null },
-        { kind: 'pass', pass: 0, feed: 0.1, onTab: false },
+        { kind: 'pass', name: 'rough', feed: 0.1, onTab: false },
         { kind: 'move', to: { x: 1, y: 0 }, bulge: 0 },
       ],
       'inch',

@@ -37,7 +37,19 @@ test('names for units, material, program and files', () => {
   });
 });
 
+test('the die has a relief below a land, a taper, or neither', () => {
+  expect(changed({ relief: '0,5°', land: '1/8in' })).toMatchObject({
+    relief: { kind: 'land and relief', angleDeg: 0.5, land: 3.175 },
+  });
+  expect(changed({ taper: '1.5' })).toMatchObject({ relief: { kind: 'one tapered cut', angleDeg: 1.5 } });
+  expect(changed({ relief: 'none' })).toMatchObject({ relief: { kind: 'none' } });
+});
+
 test.each([
+  ['relief', '0'],
+  ['relief', '46'],
+  ['taper', 'steep'],
+  ['land', '0'],
   ['thickness', '0'],
   ['thickness', '-1'],
   ['thickness', 'NaN'],

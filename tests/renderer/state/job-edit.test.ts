@@ -17,6 +17,7 @@ import { setTechnology } from '../../../renderer/state/edits/set-technology';
 import { setPass } from '../../../renderer/state/edits/set-pass';
 import { setCorner } from '../../../renderer/state/edits/set-corner';
 import { setCornerPath } from '../../../renderer/state/edits/set-corner-path';
+import { setRelief } from '../../../renderer/state/edits/set-relief';
 import { setCornerRule } from '../../../renderer/state/edits/set-corner-rule';
 import { setThickness } from '../../../renderer/state/edits/set-thickness';
 import { setUse } from '../../../renderer/state/edits/set-use';
@@ -94,6 +95,7 @@ describe('every edit', () => {
     setUse.apply(testJob, { contourId: 'c2', use: 'leave out' }),
     setCornerRule.apply(testJob, { role: 'punch', side: 'outside', rule: { rule: 'match' } }),
     setCorner.apply(testJob, { corner: { contourId: 'c1', x: 0, y: 0 }, change: { path: 'sharp' } }),
+    setRelief.apply(testJob, { kind: 'land and relief' }),
     setCornerPath.apply(testJob, { miterLimit: 3 }),
     setLead.apply(testJob, { tabLength: 0 }),
     setOutput.apply(testJob, { unit: 'inch' }),

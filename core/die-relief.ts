@@ -1,0 +1,18 @@
+import { reliefGrowth } from './check/relief-findings';
+import type { Finding } from './finding';
+import type { Job } from './job';
+import type { DieRelief } from './plan-pair';
+import { radians } from './units';
+import { reliefPlan } from './wire/plan-relief';
+
+/** What the job says about the relief of its dies; null where it has none. */
+export function dieRelief({ relief, blocks, technology }: Job): DieRelief | null {
+  const plan = reliefPlan(relief, blocks.die);
+  return plan && { plan, largestLean: radians(technology.machine.largestTaperDeg) };
+}
+
+/** What is worth knowing of the relief whatever the contours. */
+export function reliefNotes({ relief, blocks }: Job): readonly Finding[] {
+  const plan = reliefPlan(relief, blocks.die);
+  return plan && plan.land < plan.height ? [reliefGrowth(plan, relief.perGrind)] : [];
+}

@@ -1,0 +1,101 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readProgram } from '../../../core/check/read-program';
+import { newRelief, type ReliefSettings } from '../../../core/die/relief-rules';
+import type { Job } from '../../../core/job';
+import { createPipeline } from '../../../core/pipeline';
+import { jobOn } from '../../support/dxf-of';
+import { rs274 } from '../../support/outside-tool';
+import { angleShape, roundedRectangle } from '../../support/shapes';
+
+/** X, Y and the places of the two further axes at the end of each move. */
+type Ends = readonly (readonly [number, number, number, number])[];
+
+/**
+ * The moves that LinuxCNC's stand-alone interpreter `rs274` makes of a program. Built as it is, it knows no U and V:
+ * they are exchanged for the letters of two other axes, which it runs and prints in the same way.
+ */
+function interpreted(text: string): Ends {
+  const folder = mkdtempSync(join(tmpdir(), 'diewright-leaning-'));
+  try {
+    const program = text
+      .replace(/^(N\d+) G71$/m, '$1 G21')
+      .replace(/^(N\d+) G70$/m, '$1 G20')
+      .replace(/^(N\d+ [^(\n]*?) U(-?[\d.]+)/gm, '$1 A$2')
+      .replace(/^(N\d+ [^(\n]*?) V(-?[\d.]+)/gm, '$1 B$2');
+    const place = (name: string) => join(folder, name);
+    writeFileSync(place('program.ngc'), program);
+    writeFileSync(place('tool.tbl'), '');
+    writeFileSync(place('vars.var'), '');
+    const run = spawnSync(
+      'rs274',
+      ['-g', '-t', place('tool.tbl'), '-v', place('vars.var'), place('program.ngc')],
+      { encoding: 'utf8', timeout: 60_000, cwd: folder, env: { ...process.env, HOME: folder } },
+    );
+    if (run.status !== 0) throw new Error(run.stderr);
+    return run.stdout.split('\n').flatMap((line): Ends => {
+      const [, name, given = ''] = /^\s*\d+\s+N\S+\s+([A-Z_0-9]+)\((.*)\)\s*$/.exec(line) ?? [];
+      const numbers = given.split(',').map(Number);
+      const at = (i: number): number => numbers[i] ?? NaN;
+      if (name === 'STRAIGHT_TRAVERSE' || name === 'STRAIGHT_FEED') return [[at(0), at(1), at(3), at(4)]];
+      // End point, centre, turns, height, then the further axes.
+      return name === 'ARC_FEED' ? [[at(0), at(1), at(6), at(7)]] : [];
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** The same by our own reader, in the program's unit. */
+function read(text: string, perUnit: number): Ends {
+  const reading = readProgram(text);
+  if (!reading.ok) throw new Error(reading.problem.what);
+  return reading.value.moves.map(({ to }) => [
+    to.x / perUnit,
+    to.y / perUnit,
+    to.u / perUnit,
+    to.v / perUnit,
+  ]);
+}
+
+function dieProgram(relief: Partial<ReliefSettings>, unit: Job['output']['unit']): string {
+  const job = jobOn([roundedRectangle(20, 12, 1.5)], {});
+  const shape = jobOn([angleShape(12, 5)], {});
+  const own = relief.corners === 'conical' ? job : shape;
+  const files = createPipeline().files({
+    ...own,
+    relief: { ...newRelief, ...relief },
+    output: { ...own.output, unit },
+  });
+  if (!files.ok) throw new Error(files.problem.what);
+  const file = files.value.find(({ name }) => name.includes('die') && name.endsWith('.nc'));
+  if (!file) throw new Error('no program');
+  return file.text;
+}
+
+describe.skipIf(rs274().missing)(
+  'programs of a leaning wire, by our reader and by the RS274/NGC interpreter',
+  () => {
+    for (const kind of ['land and relief', 'one tapered cut'] as const) {
+      for (const corners of ['conical', 'constant radius'] as const) {
+        for (const unit of ['mm', 'inch'] as const) {
+          it(`${kind}, ${corners}, ${unit}: the same places of all four axes`, () => {
+            const text = dieProgram({ kind, corners }, unit);
+            const ours = read(text, unit === 'inch' ? 25.4 : 1);
+            const theirs = interpreted(text);
+            expect(theirs).toHaveLength(ours.length);
+            // It prints 4 decimals.
+            for (const [i, move] of ours.entries())
+              for (const [axis, value] of move.entries()) expect(theirs[i]?.[axis]).toBeCloseTo(value, 3.9);
+            expect(Math.max(...ours.map(([, , u]) => u))).toBeGreaterThan(0);
+            const last = ours.at(-1);
+            expect(last?.slice(2)).toEqual([0, 0]);
+          });
+        }
+      }
+    }
+  },
+);
