@@ -75,6 +75,11 @@ describe('narrowest place around a region', () => {
     expect(width([tongue], 'outside')).toBeCloseTo(1.2, 9);
   });
 
+  it('walls that are thick enough not to matter are not looked for', () => {
+    expect(leastWidth([circle(3), circle(2, 9, 0)], 'outside', 3)).toBeNull();
+    expect(leastWidth([circle(3), circle(2, 9, 0)], 'outside', 5)?.width).toBeCloseTo(4, 9);
+  });
+
   it('one convex opening leaves no wall', () => {
     expect(leastWidth([circle(5)], 'outside')).toBeNull();
   });

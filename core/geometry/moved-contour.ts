@@ -1,0 +1,26 @@
+import type { Contour, Point, Region } from './contour';
+
+/** A turn about the origin (radians, counter-clockwise), then a move. */
+export interface Motion extends Point {
+  readonly turn: number;
+}
+
+/** A contour turned and moved; arcs keep their bulge. */
+export function movedContour(contour: Contour, { turn, x, y }: Motion): Contour {
+  const cos = turn === 0 ? 1 : Math.cos(turn);
+  const sin = turn === 0 ? 0 : Math.sin(turn);
+  return contour.map((v) => ({
+    x: v.x * cos - v.y * sin + x,
+    y: v.x * sin + v.y * cos + y,
+    bulge: v.bulge,
+  }));
+}
+
+export const movedRegion = (region: Region, motion: Motion): Region =>
+  region.map((contour) => movedContour(contour, motion));
+
+export function movedPoint(point: Point, { turn, x, y }: Motion): Point {
+  const cos = Math.cos(turn);
+  const sin = Math.sin(turn);
+  return { x: point.x * cos - point.y * sin + x, y: point.x * sin + point.y * cos + y };
+}
