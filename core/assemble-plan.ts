@@ -1,6 +1,7 @@
 import { reliefWalls } from './check/relief-walls';
 import { technologyFindings } from './check/technology-findings';
 import { blockFindings } from './check/block-findings';
+import type { DieSet } from './die/die-set';
 import type { ChosenClearance } from './die/choose-clearance';
 import { taperAngle } from './die/relief-rules';
 import type { Drawing } from './drawing/drawing';
@@ -23,6 +24,7 @@ export function asPlan(
   jobFindings: readonly Finding[],
   planned: readonly PairPlan[],
   groups: readonly BlockGroup[],
+  dieSet: DieSet,
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
   const members = pairs.flatMap(({ die, punch }) => [die, punch]);
@@ -62,6 +64,7 @@ export function asPlan(
       punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
     },
     pairs,
+    dieSet,
     blocks,
     findings,
     proved: false,

@@ -21,6 +21,25 @@ export type FindingCode =
   | 'tolerance-offside' // a stated tolerance whose middle is not the drawn size
   | 'clearance-too-large' // the clearance swallows a feature of the member that takes it
   | 'clearance-unusual' // the clearance is outside the usual range for the stock
+  | 'force-unknown' // no strength of the stock: no force, no press, no punch strength
+  | 'press-too-small' // the press's rating is below the stroke's force and margin
+  | 'springs-overrun' // springs deflected beyond what they stand
+  | 'shear-bends' // shear ground on an edge that blanks
+  | 'punch-weak' // a punch that buckles or is crushed
+  | 'punch-thin' // a place of a punch thinner than the stock
+  | 'die-block-thin' // a die block lower than its rules
+  | 'die-wall-thin' // little steel between openings, or a thin tongue
+  | 'screw-room' // no room for a screw or dowel
+  | 'no-regrinds' // a die that can't be reground
+  | 'piece-narrow' // a hole, wall or part of the blank narrow for its stock
+  | 'bridge-thin' // a scrap bridge below its rule
+  | 'no-pilot' // a strip without room for a pilot
+  | 'one-block-impossible' // punch and die not out of one block
+  | 'one-block-reentrant' // a re-entrant corner tighter than the lean
+  | 'one-block-uneven' // edges from one block not evenly apart
+  | 'one-block-sensitive' // how sure the clearance from one block is
+  | 'section-joint' // a tight corner that no joint leads from
+  | 'section-wheel' // a section's radius finer than a wheel holds
   | 'clearance-formula-jumps' // a clearance formula where its ranges do not meet
   | 'inside-corner' // a sharp inside corner: the wire leaves a fillet
   | 'inside-radius' // an inside radius smaller than the reach

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { cutChoiceSchema, leadSchema, newLead, newSetup, setupSchema } from './cut-settings';
 import { cornersSchema, newCorners } from './die/corner-rules';
 import { newRelief, reliefSchema } from './die/relief-rules';
+import { dieSetSchema, newDieSet } from './die-set-settings';
 import { asStockMaterial, ownMaterialSchema } from './die/own-material';
 import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
@@ -88,6 +89,8 @@ const jobShape = z.strictObject({
   /** By how much a contour is made larger on each side before clearance is applied, mm, by contour id. */
   sizeShifts: z.record(z.string(), z.number()).default({}),
   wire: z.strictObject({ diameter: positive }),
+  /** Arrangement, further members, force, strength, sections and strip of the die set. */
+  dieSet: dieSetSchema,
   /** Heights of the blocks that die and punch are cut from, mm; the defaults are common practice. */
   blocks: z.strictObject({ die: positive, punch: positive }).default({ die: 25, punch: 50 }),
   /** Whole, so that the job needs no other file, also where its wire or a block is changed later. */
@@ -164,6 +167,7 @@ export function newJob(fileName: string, content: string): Job {
     uses: {},
     sizeShifts: {},
     wire: { diameter: 0.25 },
+    dieSet: newDieSet,
     blocks: { die: 25, punch: 50 },
     technology: shippedTechnology,
     passRule: 'table',

@@ -5,8 +5,11 @@ import { blockSites } from './block-sites';
 import { choicesOf, cutWishes } from './cut-wishes-of';
 import { memberId } from './member-id';
 import { toleranceFindings } from './check/tolerance-findings';
+import { dieSetFindings } from './check/die-set/die-set-findings';
+import { dieSetChecks, dieSetQuery } from './die-set-query';
 import { chooseClearance } from './die/choose-clearance';
 import { dieRelief, reliefNotes } from './die-relief';
+import { stripPlan } from './die/strip-plan';
 import { cornerRulesFor } from './die/corner-rules';
 import { followContours, type FollowedJob } from './follow-contours';
 import { drawingStages, type SurveyedDrawing } from './drawing-stages';
@@ -14,6 +17,8 @@ import { writeJobFile } from './job-file';
 import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
+import { pieceContours, placedContours } from './placed-contours';
+import { createDieSetPlanner } from './plan-die-set';
 import { planPair, type PairPlan } from './plan-pair';
 import type { MemberRole, Plan } from './plan';
 import { done, failed, type Result } from './problem';
@@ -49,6 +54,10 @@ export function createPipeline(): Pipeline {
   const blocks = remember(blockSites);
   const pair = rememberMany(planPair, pairsRemembered);
   const prove = createProver();
+  const pieces = rememberMany(pieceContours, 2);
+  const strips = remember(stripPlan);
+  const places = remember(placedContours);
+  const planDieSet = createDieSetPlanner();
 
   const plan = (job: Job, progress: Progress = () => undefined): Result<Plan> => {
     const valid = checked(job);
@@ -61,7 +70,11 @@ export function createPipeline(): Pipeline {
     const technology = wirePasses(job);
     if (!technology.ok) return technology;
     const pairs: PairPlan[] = [];
-    const used = uses(drawing.contours, job.uses, job.sizeShifts, sized);
+    const drawn = uses(drawing.contours, job.uses, job.sizeShifts, sized);
+    const { arrangement, stationsApart, strip: stripChoice } = job.dieSet;
+    const needsStrip = stripChoice.up !== 'none' || arrangement === 'two stations';
+    const strip = needsStrip ? strips(pieces(drawn), job.stock.thickness, stripChoice) : null;
+    const used = places(drawn, arrangement, strip?.step ?? null, stationsApart);
     const { groups, sites } = blocks(drawing, used, job.setup, job.lead, job.blocks.die);
     const wishes = cutWishes(job);
     const relief = dieRelief(job);
@@ -94,7 +107,16 @@ export function createPipeline(): Pipeline {
       ...reliefNotes(job),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
-    const unproved = asPlan(job, drawing, clearance.value, ofTheJob, pairs, groups);
+    const dieSet = planDieSet(
+      dieSetQuery(job, clearance.value.choice.perSide, technology.value, {
+        piece: pieces(drawn),
+        placed: pieces(used),
+        pairs: pairs.map(({ pair: own }) => own),
+        strip,
+      }),
+    );
+    const all = [...ofTheJob, ...dieSetFindings(dieSetChecks(job, dieSet))];
+    const unproved = asPlan(job, drawing, clearance.value, all, pairs, groups, dieSet.dieSet);
     progress('Proving the programs', used.length / (used.length + 1), unproved);
     const proved = withProofs(unproved, job, prove(unproved, job));
     progress('Done', 1);

@@ -1,3 +1,4 @@
+import type { DieSet } from './die/die-set';
 import type { Drawing } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Box, Chain, Contour, Point, Region } from './geometry/contour';
@@ -9,6 +10,7 @@ export interface Plan {
   /** Smallest inside radius the wire can cut, by member: half the wire plus the finishing pass's spark gap. */
   readonly reach: Readonly<Record<MemberRole, number>>;
   readonly pairs: readonly Pair[];
+  readonly dieSet: DieSet;
   /** The blocks of steel that the members are cut from, each with its order of work: one program a block. */
   readonly blocks: readonly Block[];
   /** Worst first: stop, decide, note. */

@@ -1,8 +1,8 @@
 import { done, failed, type Result } from './problem';
 import type { DisplayUnit } from './units';
 
-/** What a technology table holds besides lengths. */
-export type Quantity = 'rate' | 'roughness' | 'wire speed' | 'feed';
+/** What tables and die sets hold besides lengths. */
+export type Quantity = 'rate' | 'roughness' | 'wire speed' | 'feed' | 'force' | 'stress' | 'spring rate';
 
 interface QuantityUnit {
   /** As it is written. */
@@ -12,9 +12,10 @@ interface QuantityUnit {
   readonly alsoTyped: readonly string[];
 }
 
-/** 25.4 mm and 304.8 mm, exactly. */
+/** 25.4 mm, 304.8 mm and 4.4482216152605 N, exactly (NIST SP 811, appendix B). */
 const inch = 25.4;
 const foot = 304.8;
+const poundForce = 4.448_221_615_260_5;
 
 /** Units of the shop, the job file's first (size 1). */
 const units: Readonly<Record<Quantity, Readonly<Record<DisplayUnit, QuantityUnit>>>> = {
@@ -34,6 +35,19 @@ const units: Readonly<Record<Quantity, Readonly<Record<DisplayUnit, QuantityUnit
     mm: { name: 'mm/min', size: 1, alsoTyped: [] },
     inch: { name: 'in/min', size: inch, alsoTyped: ['ipm', '"/min'] },
   },
+  // N, MPa and N/mm in the job file.
+  force: {
+    mm: { name: 'kN', size: 1000, alsoTyped: ['kn'] },
+    inch: { name: 'short tons', size: 2000 * poundForce, alsoTyped: ['tons', 'ton', 'short ton'] },
+  },
+  stress: {
+    mm: { name: 'MPa', size: 1, alsoTyped: ['mpa', 'n/mm²', 'n/mm2'] },
+    inch: { name: 'ksi', size: (1000 * poundForce) / inch ** 2, alsoTyped: [] },
+  },
+  'spring rate': {
+    mm: { name: 'N/mm', size: 1, alsoTyped: ['n/mm'] },
+    inch: { name: 'lbf/in', size: poundForce / inch, alsoTyped: ['lb/in'] },
+  },
 };
 
 /** What was typed in the unit of the job file; a bare number is in the unit on display. More than zero. */
@@ -43,7 +57,7 @@ export function parseQuantity(text: string, quantity: Quantity, display: Display
   const unit =
     typed === ''
       ? units[quantity][display]
-      : known.find(({ name, alsoTyped }) => [name, ...alsoTyped].includes(typed.toLowerCase()));
+      : known.find(({ name, alsoTyped }) => [name.toLowerCase(), ...alsoTyped].includes(typed.toLowerCase()));
   const value =
     number !== undefined && /^(\d+[.,]?\d*|[.,]\d+)$/.test(number) ? Number(number.replace(',', '.')) : NaN;
   if (unit && value > 0 && Number.isFinite(value)) return done(value * unit.size);

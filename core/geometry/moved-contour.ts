@@ -24,3 +24,9 @@ export function movedPoint(point: Point, { turn, x, y }: Motion): Point {
   const sin = Math.sin(turn);
   return { x: point.x * cos - point.y * sin + x, y: point.x * sin + point.y * cos + y };
 }
+
+/** The motion that undoes a motion. */
+export function undoneMotion({ turn, x, y }: Motion): Motion {
+  const back = movedPoint({ x: -x, y: -y }, { turn: -turn, x: 0, y: 0 });
+  return { turn: -turn, x: back.x, y: back.y };
+}

@@ -1,5 +1,6 @@
 import { jobFileEnding, type Job } from '../job';
 import type { Plan } from '../plan';
+import { dieSetFiles } from './die-set-files';
 import type { OutputFile } from './output-file';
 import { writeDrillList } from './write-drill-list';
 import { writeDxf } from './write-dxf';
@@ -25,6 +26,7 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
     })),
     { name: `${name}-drill-list${mark}.csv`, text: writeDrillList(plan, job) },
     { name: `${name}-work-list${mark}.csv`, text: writeWorkList(plan) },
+    ...dieSetFiles(plan, job, name, mark, fileStem),
     { name: `${name}-findings.csv`, text: writeFindingsCsv(plan, job) },
     { name: `${name}-summary.txt`, text: writeSummary(plan, job) },
     { name: `${name}${jobFileEnding}`, text: jobFileText },

@@ -7,6 +7,7 @@ import { sayLength } from '../say';
 import { formatLengthNumber } from '../units';
 import { blockWork } from '../wire/block-work';
 import { cautions, draftMark } from './cautions';
+import { dieSetLines } from './die-set-lines';
 import { namedHoles } from './named-holes';
 import { writableKind } from './program-steps';
 import { reliefRows } from './relief-rows';
@@ -46,6 +47,9 @@ export function writeSummary(plan: Plan, job: Job): string {
     '',
     'Members',
     ...plan.pairs.flatMap(pairLines),
+    '',
+    'Die set',
+    ...dieSetLines(plan, job),
     '',
     'Cutting',
     ...times.map(({ label, text }) => `  ${label}: ${text}`),

@@ -2,6 +2,7 @@ import type { Chain, Contour, Point } from '../../core/geometry/contour';
 import { contourLength, reversedChain } from '../../core/geometry/contour-measures';
 import { neutralStyle } from '../../core/neutral-style';
 import { newJob, type Job } from '../../core/job';
+import { emptyDieSet } from './empty-die-set';
 import type { Finding } from '../../core/finding';
 import type { CutRun, Member, PassPath, PassRuns, Plan, Threading } from '../../core/plan';
 import { jobPass } from './job-pass';
@@ -58,6 +59,7 @@ export function planOf(parts: PlanParts): Plan {
     reach: { die: reach, punch: reach },
     clearance: { perSide: clearance, reason: 'given', effect: 'an even edge' },
     pairs: [{ contourId: 'c1', use: 'blank', die, punch, fit: null }],
+    dieSet: emptyDieSet,
     blocks: [die, punch].map(ownBlock),
     findings,
     proved: true,

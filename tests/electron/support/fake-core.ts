@@ -2,6 +2,7 @@ import { newJob, type Job } from '../../../core/job';
 import { done, failed } from '../../../core/problem';
 import type { Plan } from '../../../core/plan';
 import type { HeadlessCore } from '../../../electron/cli/run-headless';
+import { emptyDieSet } from '../../support/empty-die-set';
 
 /** A core that always comes to the same plan, for tests of what the command does with it. */
 export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
@@ -52,6 +53,7 @@ export function emptyPlan(released: boolean): Plan {
     reach: { die: 0.15, punch: 0.15 },
     clearance: { perSide: 0.06, reason: 'typed', effect: '' },
     pairs: [],
+    dieSet: emptyDieSet,
     blocks: [],
     findings: [],
     proved: true,

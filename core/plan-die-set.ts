@@ -1,0 +1,166 @@
+import { memberFit } from './check/member-fit';
+import type { DieSetSettings } from './die-set-settings';
+import { blockSheet, type WallFinder } from './die/block-sheet';
+import { cutForce } from './die/cut-force';
+import type { DieSet, ProvedOneBlock, ToolSheet } from './die/die-set';
+import { forceSheet } from './die/force-sheet';
+import { oneBlock } from './die/one-block';
+import { punchSheet } from './die/punch-sheet';
+import type { LandAndRelief } from './die/regrinds';
+import { sectionPlan, type SectionPlan } from './die/section-plan';
+import type { StockMaterial } from './die/stock-materials';
+import { stockWalls, type PieceContour } from './die/stock-walls';
+import type { StripPlan } from './die/strip-plan';
+import { toolsOf, type Tool, type ToolCut } from './die/tool';
+import { toolParts } from './die/tool-parts';
+import type { Contour, Region } from './geometry/contour';
+import { leastWidth, type Width } from './geometry/least-width';
+import type { MemberRole, Pair } from './plan';
+import type { Problem } from './problem';
+import { rememberMany } from './remember';
+
+export interface DieSetQuery {
+  readonly settings: DieSetSettings;
+  readonly thickness: number;
+  readonly material: StockMaterial | undefined;
+  readonly clearance: number;
+  /** What is blanked and pierced: as drawn, and where it is cut in the tool. */
+  readonly piece: readonly PieceContour[];
+  readonly placed: readonly PieceContour[];
+  readonly pairs: readonly Pair[];
+  readonly reach: Readonly<Record<MemberRole, number>>;
+  /** Heights of the blocks, mm. */
+  readonly heights: Readonly<Record<MemberRole, number>>;
+  /** Width of the finishing cut square to the wire, mm. */
+  readonly kerf: number;
+  readonly relief: LandAndRelief;
+  /** Taken off the die's face each time, mm. */
+  readonly perGrind: number;
+  readonly strip: StripPlan | null;
+}
+
+export interface PlannedDieSet {
+  readonly dieSet: DieSet;
+  /** Why a contour can't be cut out of one block. */
+  readonly problems: readonly { readonly contourId: string; readonly problem: Problem }[];
+}
+
+export type DieSetPlanner = (query: DieSetQuery) => PlannedDieSet;
+
+/** Works out a die set; remembers the narrow places of contours, which take longest and rarely change. */
+export function createDieSetPlanner(): DieSetPlanner {
+  const narrowest = rememberMany((region: Region) => leastWidth(region, 'inside'), widthsRemembered);
+  const widths = new WeakMap<Contour, Width | null>();
+  const widthOf = (contour: Contour): Width | null => {
+    const known = widths.get(contour);
+    if (known !== undefined) return known;
+    const width = leastWidth([contour], 'inside');
+    widths.set(contour, width);
+    return width;
+  };
+  const walls = rememberMany(
+    (openings: Region, within: number) => leastWidth(openings, 'outside', within),
+    widthsRemembered,
+  );
+  return (query) => planDieSet(query, { narrowest, widthOf, walls });
+}
+
+const widthsRemembered = 400;
+
+interface Finders {
+  readonly narrowest: (region: Region) => Width | null;
+  readonly widthOf: (contour: Contour) => Width | null;
+  readonly walls: WallFinder;
+}
+
+function planDieSet(query: DieSetQuery, finders: Finders): PlannedDieSet {
+  const { settings, piece } = query;
+  const tools = toolsOf(settings.arrangement, cutsOf(query));
+  const sheets = tools.map((tool) => toolSheet(tool, query, finders));
+  const blocks = settings.oneBlock ? piece.map((contour) => provedOneBlock(contour, query)) : [];
+  return {
+    dieSet: {
+      arrangement: settings.arrangement,
+      tools: sheets,
+      walls: stockWalls(piece, finders.widthOf),
+      strip: settings.strip.up === 'none' ? null : query.strip,
+      sections: sheets.flatMap((sheet) => sectionsOf(sheet, query)),
+      oneBlocks: blocks.flatMap((block) => ('problem' in block ? [] : [block])),
+    },
+    problems: blocks.flatMap((block) => ('problem' in block ? [block] : [])),
+  };
+}
+
+const cutsOf = ({ placed, pairs }: DieSetQuery): readonly ToolCut[] =>
+  placed.flatMap(({ contourId, use, contour }) => {
+    const pair = pairs.find((own) => own.contourId === contourId);
+    return pair ? [{ contourId, use, contour, die: pair.die, punch: pair.punch }] : [];
+  });
+
+function toolSheet(tool: Tool, query: DieSetQuery, finders: Finders): ToolSheet {
+  const { settings, thickness, material } = query;
+  const cuts = tool.cuts.map(({ contourId, use, contour }) =>
+    cutForce({ contourId, use, contour, thickness, material, by: settings.force.by }),
+  );
+  const force = forceSheet(tool, cuts, thickness, { ...settings, ...settings.force });
+  const parts = toolParts(settings.arrangement, tool);
+  const openings = parts.find(({ id }) => id === 'die')?.region ?? [];
+  return {
+    tool,
+    parts,
+    cuts,
+    force,
+    block: blockSheet(
+      {
+        toolId: tool.id,
+        openings,
+        height: query.heights.die,
+        force: force?.dull ?? null,
+        length: cuts.reduce((sum, { length }) => sum + length, 0),
+        thickness,
+        relief: query.relief,
+        perGrind: query.perGrind,
+      },
+      finders.walls,
+    ),
+    punches: tool.cuts.flatMap(({ contourId, punch }) => {
+      const region = parts.find(({ id, memberIds }) => id !== 'die' && memberIds[0] === punch.id)?.region;
+      const cut = cuts.find((own) => own.contourId === contourId);
+      if (!region || !cut) return [];
+      return [punchSheet(punch.id, region, cut, settings.force.dull, settings.punch, finders.narrowest)];
+    }),
+  };
+}
+
+function sectionsOf({ tool, block }: ToolSheet, query: DieSetQuery): readonly SectionPlan[] {
+  const { of, stock } = query.settings.sections;
+  return tool.cuts.flatMap(({ die, punch }) =>
+    ([die, punch] as const).flatMap((member) => {
+      const role = member === die ? 'die' : 'punch';
+      if (of !== 'both' && of !== role) return [];
+      return [
+        sectionPlan({
+          memberId: member.id,
+          role,
+          designed: member.designed,
+          others: block.openings.filter((other) => !member.designed.includes(other)),
+          block: block.outline,
+          reach: query.reach[role],
+          stock,
+        }),
+      ];
+    }),
+  );
+}
+
+function provedOneBlock(
+  { contourId, use, contour }: PieceContour,
+  { kerf, heights, clearance }: DieSetQuery,
+): ProvedOneBlock | { contourId: string; problem: Problem } {
+  const made = oneBlock({ contourId, use, contour, kerf, height: heights.die, clearance });
+  if (!made.ok) return { contourId, problem: made.problem };
+  // The punch's edge comes down into the plane of the die's edge: their distance there is the true clearance.
+  const { 'die edge': narrow, 'punch edge': wide } = made.value.contours;
+  const fit = memberFit(wide.punch, narrow.die);
+  return { ...made.value, least: fit?.least ?? Number.NaN, greatest: fit?.greatest ?? Number.NaN };
+}
