@@ -8,13 +8,14 @@ import { Dialogs } from './dialogs/dialogs';
 import { EmptyPage } from './dialogs/empty-page';
 import { ProblemBanner } from './dialogs/problem-banner';
 import { JobLine } from './jobline/job-line';
+import { SectionStrip } from './section/section-strip';
 import { SidePane } from './side-pane';
 import { isChanged, jobOf, type AppState } from './state/app-state';
 import { useApp, useAppState } from './state/use-app';
 import { useCommandKeys } from './use-command-keys';
 import { useDroppedFile } from './use-dropped-file';
 
-/** Lays out the window: bar, job line, picture beside review list, status line. */
+/** Lays out the window: bar, job line, picture with what plays or cuts below it beside the panes, status line. */
 export function Window() {
   const app = useApp();
   useCommandKeys(app);
@@ -35,6 +36,7 @@ export function Window() {
             <div className="picture-side">
               <CanvasPane />
               <PlayBar />
+              <SectionStrip />
             </div>
             <SidePane />
           </main>

@@ -7,6 +7,7 @@ import './style/review.css';
 import './style/cut.css';
 import './style/drawing.css';
 import './style/technology.css';
+import './style/die-set.css';
 import './style/overlays.css';
 import { createRoot } from 'react-dom/client';
 import { invariant } from '../core/problem';

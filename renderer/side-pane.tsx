@@ -1,12 +1,13 @@
 import { Tabs } from 'radix-ui';
 import { CutPane } from './cut/cut-pane';
+import { DieSetPane } from './dieset/die-set-pane';
 import { DrawingPane } from './drawing/drawing-pane';
 import { ReviewList } from './review/review-list';
 import type { Pane } from './state/app-state';
 import { openFindings } from './state/open-findings';
 import { useApp, useAppState } from './state/use-app';
 
-/** Beside the picture: what has to be settled, and how the drawing is read. */
+/** Beside the picture: what has to be settled, how the drawing is read, and the die set. */
 export function SidePane() {
   const { store } = useApp();
   const pane = useAppState((state) => state.pane);
@@ -27,6 +28,9 @@ export function SidePane() {
         <Tabs.Trigger className="side-tab" value="drawing">
           Drawing
         </Tabs.Trigger>
+        <Tabs.Trigger className="side-tab" value="die set">
+          Die set
+        </Tabs.Trigger>
       </Tabs.List>
       <Tabs.Content className="side-content" value="review" tabIndex={-1}>
         <ReviewList />
@@ -36,6 +40,9 @@ export function SidePane() {
       </Tabs.Content>
       <Tabs.Content className="side-content" value="drawing" tabIndex={-1}>
         <DrawingPane />
+      </Tabs.Content>
+      <Tabs.Content className="side-content" value="die set" tabIndex={-1}>
+        <DieSetPane />
       </Tabs.Content>
     </Tabs.Root>
   );

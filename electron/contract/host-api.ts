@@ -47,7 +47,7 @@ export interface KeptDraft {
 }
 
 /** Files of ours besides jobs. */
-export type OwnFileKind = 'technology' | 'style';
+export type OwnFileKind = 'technology' | 'style' | 'materials';
 
 export interface SaveOwnFileRequest {
   readonly kind: OwnFileKind;

@@ -15,7 +15,7 @@ const saveJob = z.strictObject({
 });
 
 const saveOwnFile = z.strictObject({
-  kind: z.enum(['technology', 'style']),
+  kind: z.enum(['technology', 'style', 'materials']),
   suggestedName: z.string().max(500),
   text: z.string(),
 });

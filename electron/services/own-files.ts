@@ -1,4 +1,5 @@
 import { jobFileEnding } from '../../core/job';
+import { materialsFileEnding } from '../../core/materials-file';
 import { styleFileEnding } from '../../core/program-style';
 import { technologyFileEnding } from '../../core/technology';
 import type { OwnFileKind } from '../contract/host-api';
@@ -27,6 +28,12 @@ export const ownFiles: Readonly<Record<OwnFileKind | 'job', OwnFileWords>> = {
     title: 'Save the program style',
     ending: styleFileEnding,
     stem: 'style',
+  },
+  materials: {
+    name: 'Diewright materials',
+    title: 'Save the own materials',
+    ending: materialsFileEnding,
+    stem: 'materials',
   },
 };
 

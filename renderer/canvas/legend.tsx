@@ -14,6 +14,10 @@ const names: Readonly<Record<PicturePart, string>> = {
   path: 'Wire path',
   block: 'Block',
   findings: 'Findings',
+  'die block': 'Die block',
+  strip: 'Strip',
+  pressure: 'Centre of pressure',
+  sections: 'Sections',
 };
 
 /** The key to the picture; each entry switches its part on and off. */
@@ -56,8 +60,13 @@ function Swatch({ part }: { part: PicturePart }) {
           <rect x="1" y="1" width="22" height="10" />
           <path d="M3 11 11 1M9 11 17 1M15 11 22 2" />
         </>
-      ) : part === 'block' ? (
+      ) : part === 'block' || part === 'die block' ? (
         <rect x="1" y="1" width="22" height="10" />
+      ) : part === 'pressure' ? (
+        <>
+          <circle cx="12" cy="6" r="5" fill="none" />
+          <path d="M12 6H17A5 5 0 0 1 12 11ZM12 6H7A5 5 0 0 1 12 1Z" />
+        </>
       ) : part === 'repairs' ? (
         <circle cx="12" cy="6" r="4" />
       ) : part === 'findings' ? (

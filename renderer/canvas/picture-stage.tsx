@@ -6,6 +6,7 @@ import { jobOf, type PicturePart } from '../state/app-state';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
 import { buildContours, buildLines, type ContoursScene, type LinesScene } from './drawing-scene';
+import { drawDieSet } from './layers/draw-die-set';
 import { drawContours, drawLines } from './layers/draw-drawing';
 import { drawCorner } from './layers/draw-corner';
 import { drawBlock, drawCutDrag, drawCutHandles } from './layers/draw-cut-handles';
@@ -103,6 +104,11 @@ function Geometry({ scene: whole, contours, lines, view }: PictureProps) {
         drawLines(context, lines, view, contours === null);
       if (contours) drawContours(context, contours, view, pane, isShown);
       if (!scene || pane === 'drawing') return;
+      if (pane === 'die set') {
+        drawMembers(context, scene, view, isShown);
+        drawDieSet(context, scene.dieSet, view, isShown);
+        return;
+      }
       if (isShown('remainder')) drawRemainders(context, scene, view);
       if (isShown('relief')) drawRelief(context, scene, view, isShown);
       drawMembers(context, scene, view, isShown);
@@ -132,7 +138,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
       const picked = { selected, hovered };
       for (const target of [selected, hovered]) {
         drawPointedLines(context, lines, contours, view, target);
-        if (scene && pane === 'review') drawMemberHighlight(context, scene, view, target);
+        if (scene && pane !== 'drawing') drawMemberHighlight(context, scene, view, target);
       }
       if (pane === 'review') {
         drawCorner(context, pointedCorner, view, false);

@@ -1,12 +1,14 @@
 import { segmentBox, segmentLength } from '../../core/geometry/contour-measures';
 import type { Box, Chain, Vertex } from '../../core/geometry/contour';
 import type { Cut, Member, Plan } from '../../core/plan';
+import { buildDieSet, type DieSetScene } from './die-set-scene';
 import { chainChunks, contourChunks, regionChunk, type PathChunk } from './path-chunk';
 
 /** A plan made ready to be drawn at any zoom. */
 export interface Scene {
   readonly plan: Plan;
   readonly members: readonly MemberPicture[];
+  readonly dieSet: DieSetScene;
 }
 
 export interface MemberPicture {
@@ -42,6 +44,7 @@ export interface RunSegment {
 export function buildScene(plan: Plan): Scene {
   return {
     plan,
+    dieSet: buildDieSet(plan.dieSet),
     members: plan.pairs.flatMap(({ die, punch }) => [memberPicture(die), memberPicture(punch)]),
   };
 }

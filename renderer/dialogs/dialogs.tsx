@@ -4,6 +4,7 @@ import { ClashDialog } from './clash-dialog';
 import { DistrustDialog } from './distrust-dialog';
 import { KeysDialog } from './keys-dialog';
 import { LeftOverDialog } from './left-over-dialog';
+import { StockDialog } from '../dieset/stock-dialog';
 import { TechnologyDialog } from '../technology/technology-dialog';
 import { UnitsDialog } from './units-dialog';
 import { UnsavedDialog } from './unsaved-dialog';
@@ -25,5 +26,6 @@ export function Dialogs() {
   if (dialog === 'about') return <AboutDialog />;
   if (dialog === 'keys') return <KeysDialog />;
   if (dialog === 'technology') return <TechnologyDialog />;
+  if (dialog === 'stock') return <StockDialog />;
   return null;
 }

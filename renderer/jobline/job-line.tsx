@@ -1,6 +1,7 @@
 import { jobOf } from '../state/app-state';
 import { useAppState } from '../state/use-app';
 import { BlockSentence } from './block-sentence';
+import { DieSetSentence } from './die-set-sentence';
 import { DrawingSentence } from './drawing-sentence';
 import { MainSentence } from './main-sentence';
 import { ProgramSentence } from './program-sentence';
@@ -18,7 +19,7 @@ export function JobLine() {
       </div>
       <div className="job-more">
         <BlockSentence job={job} /> <ThreadSentence job={job} /> <ProgramSentence job={job} />{' '}
-        <DrawingSentence job={job} /> <TimeSentence />
+        <DieSetSentence job={job} /> <DrawingSentence job={job} /> <TimeSentence />
       </div>
     </section>
   );

@@ -12,8 +12,8 @@ import type { MadePlan } from './made-plan';
 import type { Target } from './target';
 import type { DrawingPoint, Size, Viewport } from './viewport';
 
-/** Beside the picture: what has to be settled, how it is cut, or how the drawing is read. The picture shows what it is about. */
-export type Pane = 'review' | 'cut' | 'drawing';
+/** Beside the picture: what has to be settled, how it is cut, how the drawing is read, or the die set. The picture shows what it is about. */
+export type Pane = 'review' | 'cut' | 'drawing' | 'die set';
 
 /** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
 export interface CornerName {
@@ -27,11 +27,12 @@ export const pictureParts = {
   review: ['drawing', 'die', 'punch', 'relief', 'remainder', 'path', 'findings'],
   cut: ['drawing', 'die', 'punch', 'relief', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
+  'die set': ['drawing', 'die', 'punch', 'die block', 'strip', 'pressure', 'sections'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
-export type DialogName = 'about' | 'keys' | 'technology';
+export type DialogName = 'about' | 'keys' | 'technology' | 'stock';
 
 /** Everything the window shows. Derived geometry lives in `made` only, and is never edited. */
 export interface AppState {
@@ -82,6 +83,8 @@ export interface AppState {
   /** What the choice comes to now. */
   readonly shownTheme: 'light' | 'dark';
   readonly dialog: DialogName | null;
+  /** Height of the level line through the drawing along which the section strip cuts, mm; null: its middle. */
+  readonly sectionAt: number | null;
   /** The review list shows settled findings and notes too. */
   readonly showAll: boolean;
   readonly replay: Replay;
@@ -119,6 +122,7 @@ export const emptyState: AppState = {
   theme: 'system',
   shownTheme: 'light',
   dialog: null,
+  sectionAt: null,
   showAll: true,
   replay: newReplay,
 };

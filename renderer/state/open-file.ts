@@ -50,6 +50,7 @@ export function openJob(app: App, job: Job, file: AppState['file'], said: string
     unitAsked: false,
     pane: 'review',
     replay: newReplay,
+    sectionAt: null,
     progress: null,
     waiting: null,
     selected: null,

@@ -1,3 +1,10 @@
+import {
+  materialsFileEnding,
+  materialsFormat,
+  mergedMaterials,
+  readMaterialsFile,
+  writeMaterialsFile,
+} from '../../core/materials-file';
 import { styleFileEnding, styleFormat } from '../../core/program-style';
 import { failed, type Problem, type Result } from '../../core/problem';
 import { readStyleFile } from '../../core/style-file';
@@ -8,25 +15,28 @@ import type { HostFile, OwnFileKind, SaveOwnFileRequest } from '../../electron/c
 import { jobOf } from './app-state';
 import type { App } from './app-store';
 import { setOutput } from './edits/set-output';
+import { setOwnMaterials } from './edits/set-own-materials';
 import { setTechnology } from './edits/set-technology';
 import { editJob } from './job-edit';
 
-/** Whether a file is a technology table or a program style, by its name: these change the open job, they are none. */
+/** Whether a file is a technology table, a program style or materials, by its name: these change the open job. */
 export function ownFileKind(name: string): OwnFileKind | null {
   const lower = name.toLowerCase();
   if (lower.endsWith(styleFileEnding)) return 'style';
+  if (lower.endsWith(materialsFileEnding)) return 'materials';
   return lower.endsWith(technologyFileEnding) ? 'technology' : null;
 }
 
 /**
- * Takes a technology table or a program style into the open job; the problem where that cannot be done. What the file
+ * Takes a technology table, a program style or materials into the open job; the problem where that cannot be done. What the file
  * is, it says itself; `wanted` is what a file that says nothing was meant to be.
  */
 export function takeOwnFile(app: App, file: HostFile, wanted: OwnFileKind): Problem | null {
-  if (!jobOf(app.store.getState())) {
+  const job = jobOf(app.store.getState());
+  if (!job) {
     return failed(
       'no-job',
-      'A technology table or a program style belongs to a job, and none is open',
+      'A technology table, a program style or a file of materials belongs to a job, and none is open',
       file.name,
       'Open the drawing or the job first.',
     ).problem;
@@ -36,11 +46,21 @@ export function takeOwnFile(app: App, file: HostFile, wanted: OwnFileKind): Prob
     return failed('file-not-text', 'The file is not text in UTF-8', file.name, 'Open it as it was saved.')
       .problem;
   }
-  return kindOf(text, wanted) === 'style'
-    ? take(readStyleFile(text), file, (style) => editJob(app, setOutput, { style }))
-    : take(readTechnologyFile(text), file, (technology) =>
+  switch (kindOf(text, wanted)) {
+    case 'style':
+      return take(readStyleFile(text), file, (style) => editJob(app, setOutput, { style }));
+    case 'materials':
+      return take(readMaterialsFile(text), file, (more) =>
+        editJob(app, setOwnMaterials, {
+          materials: mergedMaterials(job.ownMaterials, more),
+          say: `Materials of ${file.name}`,
+        }),
+      );
+    case 'technology':
+      return take(readTechnologyFile(text), file, (technology) =>
         editJob(app, setTechnology, { technology, say: `Technology table ${technology.name}` }),
       );
+  }
 }
 
 /** Asks for such a file and takes it in. What goes wrong is the window's trouble. */
@@ -58,6 +78,16 @@ export async function saveTechnology(app: App): Promise<void> {
     kind: 'technology',
     suggestedName: `${technology.name}${technologyFileEnding}`,
     text: writeTechnologyFile(technology),
+  });
+}
+
+export async function saveMaterials(app: App): Promise<void> {
+  const job = jobOf(app.store.getState());
+  if (!job) return;
+  await save(app, {
+    kind: 'materials',
+    suggestedName: `materials${materialsFileEnding}`,
+    text: writeMaterialsFile(job.ownMaterials),
   });
 }
 
@@ -89,6 +119,7 @@ function take<T>(read: Result<T>, file: HostFile, use: (value: T) => void): Prob
 
 function kindOf(text: string, wanted: OwnFileKind): OwnFileKind {
   if (text.includes(`"${styleFormat}"`)) return 'style';
+  if (text.includes(`"${materialsFormat}"`)) return 'materials';
   return text.includes(`"${technologyFormat}"`) ? 'technology' : wanted;
 }
 

@@ -17,10 +17,10 @@ import { saveJobCommand } from './save-job';
 import { saveJobAsCommand } from './save-job-as';
 import { nextCornerCommand, openCornerCommand, previousCornerCommand } from './step-corners';
 import { nextCutCommand, previousCutCommand } from './step-cuts';
-import { showAboutCommand, showKeysCommand, showTechnologyCommand } from './show-dialog';
+import { showAboutCommand, showKeysCommand, showStockCommand, showTechnologyCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
 import { stopCalculationCommand } from './stop-calculation';
-import { switchPaneCommand } from './switch-pane';
+import { switchDieSetCommand, switchPaneCommand } from './switch-pane';
 import { switchThemeCommand } from './switch-theme';
 import { switchUnitCommand } from './switch-unit';
 import { takeContourCommand } from './take-contour';
@@ -44,10 +44,12 @@ export const commandList: readonly Command[] = [
   stopCalculationCommand,
   goOnCommand,
   showTechnologyCommand,
+  showStockCommand,
   fitViewCommand,
   zoomInCommand,
   zoomOutCommand,
   switchPaneCommand,
+  switchDieSetCommand,
   switchUnitCommand,
   switchThemeCommand,
   showCutCommand,

@@ -3,6 +3,7 @@ import type { Box } from '../../../core/geometry/contour';
 import type { AppState } from '../app-state';
 import type { Command } from '../command';
 import { linesBox } from '../lines-box';
+import { dieSetBox } from '../die-set-box';
 import { planBox } from '../plan-box';
 import { fitted } from '../viewport';
 
@@ -19,8 +20,9 @@ export const fitViewCommand: Command = {
   },
 };
 
-/** Around what the picture is about: the tools, or the sheet as it came. */
+/** Around what the picture is about: the tools, the die set, or the sheet as it came. */
 function wholeBox({ made, survey, pane }: AppState): Box | null {
+  if (made && pane === 'die set') return dieSetBox(made.plan);
   const sheet = survey && linesBox(survey.lines);
-  return made && (pane === 'review' || !sheet) ? planBox(made.plan) : sheet;
+  return made && (pane !== 'drawing' || !sheet) ? planBox(made.plan) : sheet;
 }

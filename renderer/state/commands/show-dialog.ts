@@ -1,4 +1,4 @@
-import { Info, Keyboard, Table2 } from 'lucide-react';
+import { Info, Keyboard, Layers2, Table2 } from 'lucide-react';
 import type { Command } from '../command';
 
 export const showTechnologyCommand: Command = {
@@ -9,6 +9,16 @@ export const showTechnologyCommand: Command = {
   icon: Table2,
   enabled: (state) => state.history !== null,
   run: ({ store }) => store.setState({ dialog: 'technology' }),
+};
+
+export const showStockCommand: Command = {
+  id: 'stock',
+  group: 'Edit',
+  label: () => 'Stock table…',
+  shortcuts: [],
+  icon: Layers2,
+  enabled: (state) => state.history !== null,
+  run: ({ store }) => store.setState({ dialog: 'stock' }),
 };
 
 export const showKeysCommand: Command = {

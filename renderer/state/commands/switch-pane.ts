@@ -1,12 +1,22 @@
-import { PanelRight } from 'lucide-react';
+import { Layers, PanelRight } from 'lucide-react';
 import type { Command } from '../command';
 
 export const switchPaneCommand: Command = {
   id: 'pane',
   group: 'View',
-  label: ({ pane }) => (pane === 'review' ? 'Look at the drawing' : 'Back to the review list'),
+  label: ({ pane }) => (pane === 'drawing' ? 'Back to the review list' : 'Look at the drawing'),
   shortcuts: ['D'],
   icon: PanelRight,
   enabled: ({ history }) => history !== null,
-  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'review' ? 'drawing' : 'review' })),
+  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'drawing' ? 'review' : 'drawing' })),
+};
+
+export const switchDieSetCommand: Command = {
+  id: 'die-set',
+  group: 'View',
+  label: ({ pane }) => (pane === 'die set' ? 'Back to the review list' : 'Look at the die set'),
+  shortcuts: ['S'],
+  icon: Layers,
+  enabled: ({ history }) => history !== null,
+  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'die set' ? 'review' : 'die set' })),
 };

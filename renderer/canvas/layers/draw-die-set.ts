@@ -1,0 +1,69 @@
+import type { Point } from '../../../core/geometry/contour';
+import type { PicturePart } from '../../state/app-state';
+import { toScreen } from '../../state/viewport';
+import type { DieSetScene, Disc } from '../die-set-scene';
+import type { View } from '../drawing-space';
+import { strokeChunks } from '../path-chunk';
+
+/** Die blocks with screws and dowels, the strip, sections with their joints, centres of pressure. */
+export function drawDieSet(
+  context: CanvasRenderingContext2D,
+  scene: DieSetScene,
+  view: View,
+  isShown: (part: PicturePart) => boolean,
+): void {
+  const { ink, inkSoft, die, faint } = view.palette;
+  if (isShown('strip')) {
+    strokeChunks(context, view, scene.blanks, { color: faint, width: 1 });
+    strokeChunks(context, view, scene.stripEdges, { color: inkSoft, width: 1.25, dash: [12, 3, 2, 3] });
+    for (const pilot of scene.pilots) drawDisc(context, pilot, view, inkSoft);
+  }
+  if (isShown('die block')) {
+    strokeChunks(context, view, scene.blocks, { color: die, width: 1.25 });
+    for (const screw of scene.screws) drawDisc(context, screw, view, die);
+  }
+  if (isShown('sections')) {
+    strokeChunks(context, view, scene.sections, { color: ink, width: 0.75 });
+    strokeChunks(context, view, scene.joints, { color: ink, width: 2 });
+  }
+  if (isShown('pressure')) for (const centre of scene.centres) drawCentre(context, centre, view);
+}
+
+function drawDisc(context: CanvasRenderingContext2D, disc: Disc, view: View, color: string): void {
+  const at = toScreen(view.viewport, view.size, disc);
+  context.strokeStyle = color;
+  context.lineWidth = 1;
+  context.setLineDash([]);
+  context.beginPath();
+  context.arc(at.x, at.y, (disc.diameter / 2) * view.viewport.scale, 0, 2 * Math.PI);
+  context.stroke();
+}
+
+/** As drawings mark a centre of gravity: a circle, two opposite quarters filled, with a cross through it. */
+function drawCentre(context: CanvasRenderingContext2D, centre: Point, view: View): void {
+  const { x, y } = toScreen(view.viewport, view.size, centre);
+  context.setLineDash([]);
+  context.fillStyle = view.palette.paper;
+  context.strokeStyle = view.palette.ink;
+  context.lineWidth = 1.5;
+  context.beginPath();
+  context.arc(x, y, centreRadius, 0, 2 * Math.PI);
+  context.fill();
+  context.fillStyle = view.palette.ink;
+  for (const start of [0, Math.PI]) {
+    context.beginPath();
+    context.moveTo(x, y);
+    context.arc(x, y, centreRadius, start, start + Math.PI / 2);
+    context.fill();
+  }
+  context.beginPath();
+  context.arc(x, y, centreRadius, 0, 2 * Math.PI);
+  context.moveTo(x - centreRadius - 5, y);
+  context.lineTo(x + centreRadius + 5, y);
+  context.moveTo(x, y - centreRadius - 5);
+  context.lineTo(x, y + centreRadius + 5);
+  context.stroke();
+}
+
+/** Pixels. */
+const centreRadius = 8;

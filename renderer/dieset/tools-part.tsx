@@ -1,0 +1,80 @@
+import type { DieSet } from '../../core/die/die-set';
+import type { DieSetSettings } from '../../core/die-set-settings';
+import type { Job } from '../../core/job';
+import { Choice } from '../controls/choice';
+import { CountInput } from '../controls/number-input';
+import { Part } from '../drawing/part';
+import { setDieSet } from '../state/edits/set-die-set';
+import { editJob } from '../state/job-edit';
+import { hoverTarget } from '../state/select-target';
+import { useApp } from '../state/use-app';
+
+type Arrangement = DieSetSettings['arrangement'];
+
+const words: Readonly<Record<Arrangement, string>> = {
+  simple: 'separate tools for blank and holes',
+  'two stations': 'pierced in one station, blanked in the next',
+  compound: 'blanked and pierced in one stroke',
+};
+
+/** How the tool works, and which contour is on which of its parts. */
+export function ToolsPart({ job, dieSet }: { job: Job; dieSet: DieSet }) {
+  const app = useApp();
+  const { arrangement, stationsApart } = job.dieSet;
+  return (
+    <Part title="Tools" aside={dieSet.tools.map(({ tool }) => tool.name).join(', ')}>
+      <p className="part-line">
+        The piece is made with{' '}
+        <Choice<Arrangement>
+          label="Arrangement of the tool"
+          value={arrangement}
+          text={words[arrangement]}
+          options={(['simple', 'two stations', 'compound'] as const).map((value) => ({
+            value,
+            name: words[value],
+          }))}
+          onChoose={(chosen) =>
+            editJob(app, setDieSet, { say: `Tool: ${words[chosen]}`, change: { arrangement: chosen } })
+          }
+        />
+        {arrangement === 'two stations' && (
+          <>
+            ,{' '}
+            <CountInput
+              label="Steps between the stations"
+              value={stationsApart}
+              most={9}
+              onCommit={(steps, turning) =>
+                editJob(
+                  app,
+                  setDieSet,
+                  { say: 'Steps between the stations', change: { stationsApart: steps } },
+                  turning,
+                )
+              }
+            />{' '}
+            {stationsApart === 1 ? 'step' : 'steps'} of the strip apart
+          </>
+        )}
+        .
+      </p>
+      <ul className="plain-rows" aria-label="Parts of the tools">
+        {dieSet.tools.flatMap(({ tool, parts }) =>
+          parts.map(({ name, words: what, memberIds }) => (
+            <li
+              key={`${tool.id}/${name}`}
+              className="tool-part"
+              onPointerEnter={() =>
+                hoverTarget(app, memberIds[0] ? { kind: 'member', id: memberIds[0] } : null)
+              }
+              onPointerLeave={() => hoverTarget(app, null)}
+            >
+              <span>{name}</span>
+              <span className="panel-note">{what}</span>
+            </li>
+          )),
+        )}
+      </ul>
+    </Part>
+  );
+}
