@@ -3,7 +3,8 @@ import type { Contour, Region, Vertex } from '../../core/geometry/contour';
 import { contourArea, contourLength } from '../../core/geometry/contour-measures';
 import { offsetRegion } from '../../core/geometry/offset-region';
 import { indexOf, nearestSegment, type SegmentIndex } from '../../core/geometry/segment-index';
-import { pointAlong, tableOfRegion } from '../../core/geometry/segment-table';
+import { pointAlong } from '../../core/geometry/along-segment';
+import { tableOfRegion } from '../../core/geometry/segment-table';
 import { clipperArea, clipperOffset, clipperScale, flattened, type ClipperPath } from './clipper-offset';
 
 /** Chord error of the polygons given to clipper-lib, mm. */

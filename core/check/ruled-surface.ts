@@ -1,6 +1,7 @@
 import type { Point, Region } from '../geometry/contour';
 import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
-import { directionAt, isBesideArc, num, pointAlong, tableOfRegion } from '../geometry/segment-table';
+import { directionAt, pointAlong } from '../geometry/along-segment';
+import { isBesideArc, num, tableOfRegion } from '../geometry/segment-table';
 import { cornerTurn } from '../geometry/segment-turn';
 import { footOn, nearestSite } from '../geometry/site';
 import { tolerance } from '../geometry/tolerance';

@@ -1,7 +1,8 @@
 import type { Contour, Point } from '../geometry/contour';
 import { leastDistance } from '../geometry/least-distance';
 import { nearestSegment, type SegmentIndex } from '../geometry/segment-index';
-import { num, pointAlong, tableOfRegion } from '../geometry/segment-table';
+import { pointAlong } from '../geometry/along-segment';
+import { num, tableOfRegion } from '../geometry/segment-table';
 import { windingAt } from '../geometry/winding';
 
 export interface StockGap {

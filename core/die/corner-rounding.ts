@@ -5,7 +5,8 @@ import { chainBetween, type LoopPosition } from '../geometry/loop-position';
 import { closeRegion, openRegion } from '../geometry/open-region';
 import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
 import { segmentMiddle, turnBetween } from '../geometry/segment-turn';
-import { alongSegment, tableOfRegion } from '../geometry/segment-table';
+import { alongSegment } from '../geometry/along-segment';
+import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import type { CornerPlace } from './corner-places';
 

@@ -1,15 +1,8 @@
 import Flatbush from 'flatbush';
 import type { Chain, Point, Vertex } from '../geometry/contour';
 import { chainLength } from '../geometry/contour-measures';
-import {
-  alongSegment,
-  emptyTable,
-  addSegment,
-  num,
-  pointAlong,
-  segmentBoxes,
-  squaredDistance,
-} from '../geometry/segment-table';
+import { alongSegment, pointAlong } from '../geometry/along-segment';
+import { emptyTable, addSegment, num, segmentBoxes, squaredDistance } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { groupBy } from './group-by';
 import { limits } from './limits';

@@ -1,5 +1,6 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
-import { alongSegment, num, pointAlong, squaredDistance } from '../geometry/segment-table';
+import { alongSegment, pointAlong } from '../geometry/along-segment';
+import { num, squaredDistance } from '../geometry/segment-table';
 import type { SegmentIndex } from '../geometry/segment-index';
 import { tableOfChain } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/contour';
 import type { SegmentIndex } from '../geometry/segment-index';
-import { directionAt, num, squaredDistance } from '../geometry/segment-table';
+import { directionAt } from '../geometry/along-segment';
+import { num, squaredDistance } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 
 /**

@@ -1,6 +1,7 @@
 import type { Chain, Vertex } from '../geometry/contour';
 import { indexOf, isNearer } from '../geometry/segment-index';
-import { pointAlong, squaredDistance, tableOfChain } from '../geometry/segment-table';
+import { pointAlong } from '../geometry/along-segment';
+import { squaredDistance, tableOfChain } from '../geometry/segment-table';
 import { limits } from './limits';
 
 /** Tells whether another chain lies on this one. */

@@ -1,7 +1,8 @@
 import Flatbush from 'flatbush';
 import type { Box, Contour } from '../geometry/contour';
 import { indexOf, isNearer, type SegmentIndex } from '../geometry/segment-index';
-import { pointAlong, tableOfRegion } from '../geometry/segment-table';
+import { pointAlong } from '../geometry/along-segment';
+import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import { windingAt } from '../geometry/winding';
 import { groupBy } from './group-by';

@@ -1,6 +1,7 @@
 import { crossSegments, crossingRoom, endAt } from './cross-segments';
 import { MeetingNodes } from './meeting-nodes';
-import { alongSegment, withRoom, int, num, type SegmentTable } from './segment-table';
+import { alongSegment } from './along-segment';
+import { withRoom, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**

@@ -1,5 +1,6 @@
 import type { Point } from './contour';
-import { num, pointAlong, type SegmentTable } from './segment-table';
+import { pointAlong } from './along-segment';
+import { num, type SegmentTable } from './segment-table';
 
 /**
  * A stretch of a segment as a rational curve over t from −1 to 1: (x, y) = middle + (X(t), Y(t)) / W(t) with

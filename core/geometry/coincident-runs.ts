@@ -1,6 +1,7 @@
 import type { Arrangement } from './arrange';
 import { drop, pieceLength, runLength, startOf } from './runs';
-import { int, num, pointAlong, squaredDistance } from './segment-table';
+import { pointAlong } from './along-segment';
+import { int, num, squaredDistance } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**

@@ -1,7 +1,8 @@
 import { arrange, type Arrangement } from './arrange';
 import type { Region } from './contour';
 import { indexOf, nearestSegment, pairsWithin, type SegmentIndex } from './segment-index';
-import { directionAt, int, num, tableOfRegion, type SegmentTable } from './segment-table';
+import { directionAt } from './along-segment';
+import { int, num, tableOfRegion, type SegmentTable } from './segment-table';
 import { backward, drop, forward, middleOfRun, runLength } from './runs';
 import { stitchLoops } from './stitch-loops';
 import { tolerance } from './tolerance';

@@ -1,3 +1,5 @@
+import { addMeeting } from './add-meeting';
+import { crossFlatArc } from './cross-flat-arc';
 import { isBesideArc, num, squaredDistance, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
@@ -22,16 +24,18 @@ export function crossSegments(
   let count = 0;
   const near = samePoint * samePoint;
   if (squaredDistance(b, j, num(a.x0, i), num(a.y0, i)) <= near)
-    count = push(out, count, num(a.x0, i), num(a.y0, i));
+    count = addMeeting(out, count, num(a.x0, i), num(a.y0, i));
   if (squaredDistance(b, j, num(a.x1, i), num(a.y1, i)) <= near)
-    count = push(out, count, num(a.x1, i), num(a.y1, i));
+    count = addMeeting(out, count, num(a.x1, i), num(a.y1, i));
   if (squaredDistance(a, i, num(b.x0, j), num(b.y0, j)) <= near)
-    count = push(out, count, num(b.x0, j), num(b.y0, j));
+    count = addMeeting(out, count, num(b.x0, j), num(b.y0, j));
   if (squaredDistance(a, i, num(b.x1, j), num(b.y1, j)) <= near)
-    count = push(out, count, num(b.x1, j), num(b.y1, j));
+    count = addMeeting(out, count, num(b.x1, j), num(b.y1, j));
   const ra = num(a.radius, i);
   const rb = num(b.radius, j);
   if (ra === 0 && rb === 0) return crossLines(a, i, b, j, out, count, samePoint);
+  if (ra >= tolerance.flatRadius || rb >= tolerance.flatRadius)
+    return crossFlatArc(a, i, b, j, out, count, samePoint);
   if (ra === 0) return crossLineAndArc(a, i, b, j, out, count);
   if (rb === 0) return crossLineAndArc(b, j, a, i, out, count);
   return crossArcs(a, i, b, j, out, count, samePoint);
@@ -66,7 +70,7 @@ function crossLines(
   const s = fromB / cross;
   const t = fromA / cross;
   if (!(s > 0 && s < 1 && t > 0 && t < 1)) return count;
-  return push(out, count, px + s * ux, py + s * uy);
+  return addMeeting(out, count, px + s * ux, py + s * uy);
 }
 
 function crossLineAndArc(
@@ -96,7 +100,7 @@ function crossLineAndArc(
     if (t <= 0 || t >= 1) continue;
     const x = px + t * ux;
     const y = py + t * uy;
-    if (isBesideArc(arc, j, x, y)) count = push(out, count, x, y);
+    if (isBesideArc(arc, j, x, y)) count = addMeeting(out, count, x, y);
   }
   return count;
 }
@@ -130,21 +134,9 @@ function crossArcs(
   for (let k = half === 0 ? 1 : -1; k <= 1; k += 2) {
     const x = mx - (k * half * dy) / d;
     const y = my + (k * half * dx) / d;
-    if (isBesideArc(a, i, x, y) && isBesideArc(b, j, x, y)) count = push(out, count, x, y);
+    if (isBesideArc(a, i, x, y) && isBesideArc(b, j, x, y)) count = addMeeting(out, count, x, y);
   }
   return count;
-}
-
-/** Adds a point unless it is there already. */
-function push(out: Float64Array, count: number, x: number, y: number): number {
-  for (let k = 0; k < count; k++) {
-    const dx = num(out, 2 * k) - x;
-    const dy = num(out, 2 * k + 1) - y;
-    if (dx * dx + dy * dy <= tolerance.samePoint * tolerance.samePoint) return count;
-  }
-  out[2 * count] = x;
-  out[2 * count + 1] = y;
-  return count + 1;
 }
 
 /** True where the point is an end of the segment within the same-point tolerance: 0 its start, 1 its end, -1 neither. */

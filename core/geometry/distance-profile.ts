@@ -1,7 +1,8 @@
 import { carrierOf, fractionAt, type Carrier } from './carrier';
 import type { Point } from './contour';
 import { facingSites, type FacingSites } from './facing-sites';
-import { num, pointAlong, squaredDistance, type SegmentTable } from './segment-table';
+import { pointAlong } from './along-segment';
+import { num, squaredDistance, type SegmentTable } from './segment-table';
 import type { SegmentIndex } from './segment-index';
 import { nearestSite, offsetFrom, sameSite, type Site } from './site';
 import { atDistance, equallyFar, turningOf } from './site-equations';

@@ -1,6 +1,7 @@
 import type { Width } from './least-width';
 import { nearestSegment, type SegmentIndex } from './segment-index';
-import { directionAt, isBesideArc, num, squaredDistance, type SegmentTable } from './segment-table';
+import { directionAt } from './along-segment';
+import { isBesideArc, num, squaredDistance, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**

@@ -1,7 +1,9 @@
 import type { Point } from './contour';
+import { meetCircle, root } from './meet-circle';
 import type { BoundaryPlace } from './nearest-point';
 import type { SegmentIndex } from './segment-index';
-import { alongSegment, isBesideArc, num, type SegmentTable } from './segment-table';
+import { alongSegment } from './along-segment';
+import { isBesideArc, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**
@@ -78,7 +80,7 @@ function stretchInside(
 /** How far along the ray it first meets a segment, mm; Infinity where it does not. */
 function hitOn(table: SegmentTable, i: number, ray: Ray): number {
   const radius = num(table.radius, i);
-  const inside = radius === 0 ? hitOnLine(table, i, ray) : hitOnArc(table, i, ray, radius);
+  const inside = radius === 0 ? hitOnLine(table, i, ray) : hitOnArc(table, i, ray);
   const start = hitOnPoint(num(table.x0, i), num(table.y0, i), ray);
   const end = hitOnPoint(num(table.x1, i), num(table.y1, i), ray);
   return Math.min(inside, start, end);
@@ -103,18 +105,16 @@ function hitOnLine(table: SegmentTable, i: number, ray: Ray): number {
   return along >= ray.beyond ? along : Infinity;
 }
 
-function hitOnArc(table: SegmentTable, i: number, ray: Ray, radius: number): number {
-  const [dx, dy] = [num(table.cx, i) - ray.x, num(table.cy, i) - ray.y];
-  const foot = dx * ray.ux + dy * ray.uy;
-  const off = Math.abs(dx * ray.uy - dy * ray.ux);
-  if (off > radius + tolerance.onCurve) return Infinity;
-  // (r − off)(r + off) keeps the digits where the ray is nearly tangent.
-  const half = off >= radius ? 0 : Math.sqrt((radius - off) * (radius + off));
-  for (const along of [foot - half, foot + half]) {
-    if (along < ray.beyond) continue;
-    if (isBesideArc(table, i, ray.x + along * ray.ux, ray.y + along * ray.uy)) return along;
+function hitOnArc(table: SegmentTable, i: number, ray: Ray): number {
+  const { x, y, ux, uy } = ray;
+  const count = meetCircle(table, i, x - num(table.x0, i), y - num(table.y0, i), ux, uy, 1);
+  let nearest = Infinity;
+  for (let k = 0; k < count; k++) {
+    const along = num(root, k);
+    if (along < ray.beyond || along >= nearest) continue;
+    if (isBesideArc(table, i, x + along * ux, y + along * uy)) nearest = along;
   }
-  return Infinity;
+  return nearest;
 }
 
 function placeOf(table: SegmentTable, ray: Ray, segment: number, distance: number): BoundaryPlace {

@@ -1,6 +1,13 @@
 import type { Point } from './contour';
 import type { SegmentIndex } from './segment-index';
-import { isBesideArc, num, segmentBoxes, squaredDistance, type SegmentTable } from './segment-table';
+import {
+  isBesideArc,
+  outsideArc,
+  num,
+  segmentBoxes,
+  squaredDistance,
+  type SegmentTable,
+} from './segment-table';
 
 /**
  * The least distance between two sets of segments that do not cross, mm, and the place on the first set. Exact: two
@@ -86,5 +93,9 @@ function footOn(table: SegmentTable, i: number, x: number, y: number): Point | n
   const cy = num(table.cy, i);
   const length = Math.hypot(x - cx, y - cy);
   if (length === 0 || !isBesideArc(table, i, x, y)) return null;
-  return { x: cx + ((x - cx) / length) * r, y: cy + ((y - cy) / length) * r };
+  // From the centre or from the point, whichever is nearer to the foot and so has its digits.
+  const off = outsideArc(table, i, x, y);
+  return Math.abs(off) < r
+    ? { x: x - ((x - cx) / length) * off, y: y - ((y - cy) / length) * off }
+    : { x: cx + ((x - cx) / length) * r, y: cy + ((y - cy) / length) * r };
 }

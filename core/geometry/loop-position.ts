@@ -1,14 +1,7 @@
 import type { Chain, Contour, Point, Vertex } from './contour';
 import { eachSegment, segmentLength } from './contour-measures';
-import {
-  addSegment,
-  alongSegment,
-  directionAt,
-  emptyTable,
-  num,
-  pointAlong,
-  squaredDistance,
-} from './segment-table';
+import { alongSegment, directionAt, pointAlong } from './along-segment';
+import { addSegment, emptyTable, num, squaredDistance } from './segment-table';
 import { tolerance } from './tolerance';
 
 /** A place on a closed contour: a segment and how far along it (0 its start, 1 its end). */

@@ -1,6 +1,7 @@
 import type { Point } from './contour';
 import { nearestSegment, type SegmentIndex } from './segment-index';
-import { alongSegment, num, pointAlong } from './segment-table';
+import { alongSegment, pointAlong } from './along-segment';
+import { num } from './segment-table';
 import { windingAt } from './winding';
 
 /** A place on a boundary: the segment of the index's table, how far along it (0 its start, 1 its end), and where that is. */

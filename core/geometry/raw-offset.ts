@@ -1,6 +1,7 @@
 import type { Corners } from './corners';
 import { crossingRoom, crossSegments } from './cross-segments';
-import { angleBetween, directionAt, emptyTable, int, num, type SegmentTable } from './segment-table';
+import { angleOnArc, directionAt } from './along-segment';
+import { emptyTable, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
 
 /** The elements of a raw offset, and which of them came from each segment of the source. */
@@ -209,7 +210,5 @@ function isPoint(xs: Float64Array, ys: Float64Array, i: number, x: number, y: nu
 /** Bulge of the part of a segment's carrier between two points on it. */
 function partBulge(table: SegmentTable, i: number, x0: number, y0: number, x1: number, y1: number): number {
   if (num(table.radius, i) === 0) return 0;
-  const cx = num(table.cx, i);
-  const cy = num(table.cy, i);
-  return Math.tan(angleBetween(x0 - cx, y0 - cy, x1 - cx, y1 - cy) / 4);
+  return Math.tan(angleOnArc(table, i, x0, y0, x1, y1) / 4);
 }

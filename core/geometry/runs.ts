@@ -1,5 +1,6 @@
 import type { Arrangement } from './arrange';
-import { int, num, pointAlong } from './segment-table';
+import { pointAlong } from './along-segment';
+import { int, num } from './segment-table';
 
 /** What becomes of a run: left out, used as it runs, used the other way round. */
 export const drop = 0;

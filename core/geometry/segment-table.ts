@@ -108,37 +108,39 @@ export function addArc(
   return i;
 }
 
-/** Unit direction of travel at a point of segment i. */
-export function directionAt(table: SegmentTable, i: number, x: number, y: number, into: Float64Array): void {
-  const r = num(table.radius, i);
-  if (r === 0) {
-    const dx = num(table.x1, i) - num(table.x0, i);
-    const dy = num(table.y1, i) - num(table.y0, i);
-    const length = Math.sqrt(dx * dx + dy * dy);
-    into[0] = dx / length;
-    into[1] = dy / length;
-    return;
-  }
-  const vx = x - num(table.cx, i);
-  const vy = y - num(table.cy, i);
-  const length = Math.sqrt(vx * vx + vy * vy) * (num(table.bulge, i) > 0 ? 1 : -1);
-  into[0] = -vy / length;
-  into[1] = vx / length;
-}
-
 /** Whether the ray from an arc's centre through a point meets the arc (chord test, see SegmentTable). */
 export function isBesideArc(table: SegmentTable, i: number, x: number, y: number): boolean {
   const cx = num(table.cx, i);
   const cy = num(table.cy, i);
-  const sx = num(table.x0, i) - cx;
-  const sy = num(table.y0, i) - cy;
-  const ex = num(table.x1, i) - cx;
-  const ey = num(table.y1, i) - cy;
-  const vx = x - cx;
-  const vy = y - cy;
-  return num(table.bulge, i) > 0
-    ? sx * vy - sy * vx >= 0 && vx * ey - vy * ex >= 0
-    : sx * vy - sy * vx <= 0 && vx * ey - vy * ex <= 0;
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  const x1 = num(table.x1, i);
+  const y1 = num(table.y1, i);
+  // Seen from the ends, not from the centre: where that is far away the difference of two products loses its digits.
+  const fromStart = (x0 - cx) * (y - y0) - (y0 - cy) * (x - x0);
+  const fromEnd = (x1 - cx) * (y - y1) - (y1 - cy) * (x - x1);
+  return num(table.bulge, i) > 0 ? fromStart >= 0 && fromEnd <= 0 : fromStart <= 0 && fromEnd >= 0;
+}
+
+/** How far outside an arc's circle a point lies, mm; negative inside. */
+export function outsideArc(table: SegmentTable, i: number, x: number, y: number): number {
+  const r = num(table.radius, i);
+  const cx = num(table.cx, i);
+  const cy = num(table.cy, i);
+  const fromCentre = Math.sqrt((x - cx) * (x - cx) + (y - cy) * (y - cy));
+  return r < tolerance.flatRadius ? fromCentre - r : outsideCircle(table, i, x, y) / (fromCentre + r);
+}
+
+/**
+ * The power of a point: the square of its distance from an arc's centre less that of the radius, mm², by way of the
+ * arc's start, which keeps the digits near the arc however far away the centre is.
+ */
+export function outsideCircle(table: SegmentTable, i: number, x: number, y: number): number {
+  const x0 = num(table.x0, i);
+  const y0 = num(table.y0, i);
+  const dx = x - x0;
+  const dy = y - y0;
+  return dx * dx + dy * dy + 2 * (dx * (x0 - num(table.cx, i)) + dy * (y0 - num(table.cy, i)));
 }
 
 /** Squared distance from a point to segment i, mm². */
@@ -158,51 +160,13 @@ export function squaredDistance(table: SegmentTable, i: number, x: number, y: nu
       return (cross * cross) / whole;
     }
   } else if (isBesideArc(table, i, x, y)) {
-    const off = Math.sqrt((x - num(table.cx, i)) ** 2 + (y - num(table.cy, i)) ** 2) - r;
+    const off = outsideArc(table, i, x, y);
     return off * off;
   }
   const a = (x - x0) * (x - x0) + (y - y0) * (y - y0);
   const b = (x - x1) * (x - x1) + (y - y1) * (y - y1);
   return a < b ? a : b;
 }
-
-/** How far along segment i a point on it lies: 0 at its start, 1 at its end; monotone, beyond both ends too. */
-export function alongSegment(table: SegmentTable, i: number, x: number, y: number): number {
-  const x0 = num(table.x0, i);
-  const y0 = num(table.y0, i);
-  if (num(table.radius, i) === 0) {
-    const dx = num(table.x1, i) - x0;
-    const dy = num(table.y1, i) - y0;
-    return ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy);
-  }
-  const cx = num(table.cx, i);
-  const cy = num(table.cy, i);
-  const b = num(table.bulge, i);
-  return angleBetween(x0 - cx, y0 - cy, x - cx, y - cy) / (4 * Math.atan(b));
-}
-
-/** Point at a fraction of segment i. */
-export function pointAlong(table: SegmentTable, i: number, fraction: number, into: Float64Array): void {
-  const x0 = num(table.x0, i);
-  const y0 = num(table.y0, i);
-  const b = num(table.bulge, i);
-  if (b === 0) {
-    into[0] = x0 + (num(table.x1, i) - x0) * fraction;
-    into[1] = y0 + (num(table.y1, i) - y0) * fraction;
-    return;
-  }
-  const angle = 4 * Math.atan(b) * fraction;
-  const cx = num(table.cx, i);
-  const cy = num(table.cy, i);
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
-  into[0] = cx + (x0 - cx) * cos - (y0 - cy) * sin;
-  into[1] = cy + (x0 - cx) * sin + (y0 - cy) * cos;
-}
-
-/** Signed angle from one vector to another, (−π, π]. */
-export const angleBetween = (ax: number, ay: number, bx: number, by: number): number =>
-  Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
 
 /** Boxes of all segments as four columns, arcs' bellies included. */
 export function segmentBoxes(table: SegmentTable): Float64Array {
@@ -217,7 +181,14 @@ export function segmentBoxes(table: SegmentTable): Float64Array {
     let minY = y0 < y1 ? y0 : y1;
     let maxY = y0 < y1 ? y1 : y0;
     const r = num(table.radius, i);
-    if (r > 0) {
+    if (r >= tolerance.flatRadius) {
+      // Nowhere farther from its chord than its height.
+      const height = (Math.abs(num(table.bulge, i)) * Math.hypot(x1 - x0, y1 - y0)) / 2;
+      minX -= height;
+      maxX += height;
+      minY -= height;
+      maxY += height;
+    } else if (r > 0) {
       const cx = num(table.cx, i);
       const cy = num(table.cy, i);
       // A point of the circle is on the arc where it lies on the arc's side of the chord: to the right of a left turn.

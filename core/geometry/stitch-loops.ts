@@ -3,7 +3,8 @@ import { balanceRuns, type RunDoubt } from './balance-runs';
 import { cancelCoincident } from './coincident-runs';
 import type { Contour, Vertex } from './contour';
 import { backward, drop, endOf, forward, startOf } from './runs';
-import { directionAt, int, num } from './segment-table';
+import { directionAt } from './along-segment';
+import { int, num } from './segment-table';
 import { tolerance } from './tolerance';
 
 /**

@@ -18,6 +18,11 @@ export const tolerance = {
   tooNear: 2e-9,
   /** Bulges smaller than this are lines: over a 1 m chord the sagitta would be 0.5 nm. */
   straightBulge: 1e-9,
+  /**
+   * From this radius on an arc is reckoned with by way of its ends: a centre 100 m away still has ten thousand units of
+   * double rounding to a same-point distance, one a hundred times as far has lost them.
+   */
+  flatRadius: 1e5,
   /** Ends of drawing segments nearer than this belong together unless the job says otherwise (common practice for customer drawings). */
   gap: 0.005,
   /** A drawn piece shorter than this is a slip of the mouse: no direction can be relied upon at ten times the same-point distance. */

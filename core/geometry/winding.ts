@@ -1,6 +1,6 @@
 import type { Contour, Region } from './contour';
 import { fewSegments, indexOf, type SegmentIndex } from './segment-index';
-import { num, tableOfRegion, type SegmentTable } from './segment-table';
+import { num, outsideCircle, tableOfRegion, type SegmentTable } from './segment-table';
 
 /**
  * How often a contour runs round a point, counter-clockwise positive: 1 inside a counter-clockwise contour, 0 outside.
@@ -48,10 +48,8 @@ function windingOfSegment(table: SegmentTable, i: number, x: number, y: number):
   const bulge = num(table.bulge, i);
   if (bulge === 0 || (bulge > 0 ? side > 0 : side < 0)) return winding;
   if (side === 0 && !capHoldsChord(x0, y0, x1, y1, bulge)) return winding;
-  const dx = x - num(table.cx, i);
-  const dy = y - num(table.cy, i);
   // Inside the circle and on the arc's side of the chord: in the cap.
-  return dx * dx + dy * dy < num(table.radius, i) ** 2 ? winding + (bulge > 0 ? 1 : -1) : winding;
+  return outsideCircle(table, i, x, y) < 0 ? winding + (bulge > 0 ? 1 : -1) : winding;
 }
 
 /**

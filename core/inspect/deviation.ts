@@ -1,6 +1,7 @@
 import type { Point, Region } from '../geometry/contour';
 import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-index';
-import { directionAt, num, tableOfRegion } from '../geometry/segment-table';
+import { directionAt } from '../geometry/along-segment';
+import { num, tableOfRegion } from '../geometry/segment-table';
 import { footOn, nearestSite, offsetFrom } from '../geometry/site';
 import { tolerance } from '../geometry/tolerance';
 import { windingAt } from '../geometry/winding';

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/contour';
 import type { SegmentIndex } from '../geometry/segment-index';
-import { isBesideArc, num, pointAlong, type SegmentTable } from '../geometry/segment-table';
+import { pointAlong } from '../geometry/along-segment';
+import { isBesideArc, num, type SegmentTable } from '../geometry/segment-table';
 import { footOn, insideOf, isBeside } from '../geometry/site';
 
 /** What a picked point can hold on to. */

@@ -1,7 +1,8 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, test } from 'vitest';
 import type { Contour, Point, Region } from '../../../core/geometry/contour';
-import { pointAlong, num, tableOfRegion } from '../../../core/geometry/segment-table';
+import { pointAlong } from '../../../core/geometry/along-segment';
+import { num, tableOfRegion } from '../../../core/geometry/segment-table';
 import { comparePoints, type FitChoice, type MeasuredPoint } from '../../../core/inspect/compare-points';
 import { deviationAt, referenceOf } from '../../../core/inspect/deviation';
 import { movedPoint } from '../../../core/inspect/motion';
