@@ -25,9 +25,9 @@ export function clipperArea(path: ClipperPath): number {
   return ClipperLib.Clipper.Area(path) / clipperScale ** 2;
 }
 
-/** Area of what a disc of the radius sweeps inside a contour (shrunk, then grown again), mm². */
-export function clipperOpenedArea(contour: Contour, radius: number, chord: number): number {
-  let paths = [flattened(contour, chord)];
+/** What a disc of the radius sweeps inside a region (shrunk, then grown again) by clipper-lib. */
+export function clipperOpened(region: Region, radius: number, chord: number): ClipperPath[] {
+  let paths = region.map((contour) => flattened(contour, chord));
   for (const distance of [-radius, radius]) {
     const offsetter = new ClipperLib.ClipperOffset(2, chord * clipperScale);
     offsetter.AddPaths(paths, ClipperLib.JoinType.jtRound, ClipperLib.EndType.etClosedPolygon);
@@ -35,9 +35,10 @@ export function clipperOpenedArea(contour: Contour, radius: number, chord: numbe
     offsetter.Execute(moved, distance * clipperScale);
     paths = moved;
   }
-  return paths.reduce((sum, path) => sum + clipperArea(path), 0);
+  return paths;
 }
 
+/** A region's contours as clipper's polygons. */
 export function flattened(contour: Contour, chord: number): ClipperPath {
   const path: ClipperPath = [];
   eachSegment(contour, (from, to) => {

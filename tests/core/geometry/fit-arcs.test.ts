@@ -73,6 +73,28 @@ describe('fitArcs', () => {
     expect(fine).toBeLessThan(140);
   });
 
+  // Over a span of length L the curvature changes by κ'·L. With e'' = κ'·(s − L/2) ± a on its halves and e = e' = 0 at
+  // both ends, a pair of tangent arcs of equal length is off by at most κ'·L³/324 (at a third of the span); so a curve
+  // takes no fewer than 2·∫ (κ' / 324 ε)^(1/3) ds arcs in such pairs, as ε goes to 0. (Own derivation.)
+  it.each([
+    [20, 10, 0.0005],
+    [20, 10, 0.00002],
+    [10, 2, 0.0005],
+    [300, 200, 0.0005],
+  ])('ellipse %d × %d at %d takes hardly more arcs than pairs of tangent arcs can do with', (a, b, limit) => {
+    const steps = 100_000;
+    let bound = 0;
+    for (let k = 0; k < steps; k++) {
+      const t = (2 * Math.PI * (k + 1 / 2)) / steps;
+      const speed = Math.hypot(a * Math.sin(t), b * Math.cos(t));
+      // κ = a·b / speed³, so dκ/dt = −3·a·b·(a² − b²)·sin t·cos t / speed⁵, and κ' = dκ/dt / speed.
+      const slope = (3 * a * b * (a * a - b * b) * Math.abs(Math.sin(t) * Math.cos(t))) / speed ** 6;
+      bound += 2 * Math.cbrt(slope / (324 * limit)) * speed * ((2 * Math.PI) / steps);
+    }
+    const arcs = fitArcs(ellipse(a, b), limit).chain.length - 1;
+    expect(arcs).toBeLessThan(1.08 * bound + 2);
+  });
+
   it('has the length of the ellipse (complete elliptic integral by the arithmetic-geometric mean)', () => {
     const { chain } = fitArcs(ellipse(20, 10), 0.0005);
     expect(chainLength(chain)).toBeCloseTo(ellipseLength(20, 10), 3);
