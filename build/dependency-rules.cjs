@@ -60,6 +60,8 @@ const coreLibraries = [
   'dxf-parser',
   'clipper-lib',
   '@tarikjabiri/dxf',
+  'jspdf',
+  'jspdf-autotable',
 ];
 
 /** Matches a package by its folder, also where its types live under @types. */

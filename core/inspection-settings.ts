@@ -57,12 +57,17 @@ const sheetShape = z.strictObject({
   /** As the shop writes it: the program knows no clock. */
   date: z.string(),
   page: z.enum(['A4', 'letter']),
+  /** Overlay charts that are written with the sheets: of what, and how many times as large. */
+  charts: z
+    .array(z.strictObject({ target: z.string(), magnification: positive }))
+    .max(50)
+    .default([]),
 });
 
 /** What the user states for every sheet. */
 export type SheetSettings = z.infer<typeof sheetShape>;
 
-export const newSheet: SheetSettings = { revision: '', date: '', page: 'A4' };
+export const newSheet: SheetSettings = { revision: '', date: '', page: 'A4', charts: [] };
 export const sheetSchema = sheetShape.default(newSheet);
 
 /** How far a clearance may lie from the wanted one, mm. */

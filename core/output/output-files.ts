@@ -38,9 +38,9 @@ export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly
  * program beside a newer draft would be cut. Null for files that carry no mark.
  */
 export function supersededName(name: string): string | null {
-  const marked = /^(.*)\.DRAFT(\.(?:dxf|nc|csv))$/.exec(name);
+  const marked = /^(.*)\.DRAFT(\.(?:dxf|nc|csv|pdf))$/.exec(name);
   if (marked) return `${marked[1]}${marked[2]}`;
-  const plain = /^(.*)(\.(?:dxf|nc|csv))$/.exec(name);
+  const plain = /^(.*)(\.(?:dxf|nc|csv|pdf))$/.exec(name);
   return plain ? `${plain[1]}.DRAFT${plain[2]}` : null;
 }
 

@@ -1,0 +1,91 @@
+import type { Inspection, MeasuredPairOf } from '../../inspect/inspection';
+import { valueOfReading } from '../../inspect/reading';
+import type { Job } from '../../job';
+import type { Plan } from '../../plan';
+import { sayProblem } from '../../problem';
+import { degrees, formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
+import { bandNames, clearanceFacts, clearanceSection } from './clearance-section';
+import { measuredSection } from './measured-section';
+import { finishedPaper, newPaper } from './paper';
+import type { SheetFonts } from './sheet-fonts';
+import { SheetFlow } from './sheet-flow';
+import { sheetHead } from './sheet-head';
+
+/** What inspection found: clearance of every pair, measured points, measured pairs, and the readings pinned. */
+export function inspectionReport(job: Job, plan: Plan, inspection: Inspection, fonts: SheetFonts): string {
+  const paper = newPaper(job.sheet.page, 'portrait', fonts, sheetHead(job, plan, 'Inspection report'));
+  const flow = new SheetFlow(paper);
+  const { unit } = job.output;
+  const { profile } = job.inspection;
+  for (const pair of inspection.pairs) {
+    clearanceSection(flow, paper, pair, `Clearance of contour ${pair.contourId} as cut`, unit);
+  }
+  for (const set of inspection.measured) {
+    if (set.ok) measuredSection(flow, paper, set.value, profile, unit);
+    else flow.text(sayProblem(set.problem), { bold: true });
+  }
+  for (const pair of inspection.measuredPairs) measuredPairSection(flow, pair, unit);
+  addReadings(flow, job, unit);
+  return finishedPaper(paper);
+}
+
+function measuredPairSection(
+  flow: SheetFlow,
+  { contourId, punchSet, dieSet, pair }: MeasuredPairOf,
+  unit: DisplayUnit,
+): void {
+  flow.heading(`Measured clearance of contour ${contourId}: ${punchSet} in ${dieSet}`);
+  const failing = pair.places.filter(({ band }) => band !== 'within').length;
+  flow.text(
+    failing === 0
+      ? `PASSES: all ${pair.places.length} measured places are within the tolerance.`
+      : `FAILS: ${failing} of ${pair.places.length} measured places are outside the tolerance.`,
+    { bold: true },
+  );
+  const length = (mm: number) => formatLength(mm, unit);
+  flow.facts([
+    ...clearanceFacts(pair.map, unit),
+    [
+      'Longest way not measured',
+      `punch ${length(pair.widestGap.punch)}, die ${length(pair.widestGap.die)}; taken as even between its ends`,
+    ],
+  ]);
+  flow.table(
+    [
+      { name: 'Point' },
+      { name: 'Of' },
+      { name: `x, ${unit}`, isNumber: true },
+      { name: `y, ${unit}`, isNumber: true },
+      { name: `Clearance, ${unit}`, isNumber: true },
+      { name: 'Verdict' },
+    ],
+    pair.places.map(({ id, member, at, clearance, band }) => [
+      id,
+      member,
+      ...[at.x, at.y, clearance].map((mm) => formatLengthNumber(mm, unit)),
+      bandNames[band],
+    ]),
+  );
+}
+
+function addReadings(flow: SheetFlow, { inspection }: Job, unit: DisplayUnit): void {
+  if (inspection.readings.length === 0) return;
+  flow.heading('Readings');
+  flow.table(
+    [{ name: 'No.' }, { name: 'Reading' }, { name: 'Value', isNumber: true }, { name: `Between, ${unit}` }],
+    inspection.readings.map((reading, k) => {
+      const { value, kind } = valueOfReading(reading);
+      const places = Object.entries(reading).flatMap(([name, point]) =>
+        typeof point === 'string'
+          ? []
+          : [`${name} ${formatLengthNumber(point.x, unit)}, ${formatLengthNumber(point.y, unit)}`],
+      );
+      return [
+        String(k + 1),
+        reading.kind,
+        kind === 'angle' ? `${degrees(value).toFixed(4)}°` : formatLength(value, unit),
+        places.join('; '),
+      ];
+    }),
+  );
+}

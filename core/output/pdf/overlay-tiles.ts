@@ -1,0 +1,103 @@
+import type { Box, Point, Region } from '../../geometry/contour';
+import { boxAround, contourBox, eachSegment } from '../../geometry/contour-measures';
+import { addSegment, emptyTable, num, pointAlong } from '../../geometry/segment-table';
+
+/** A page's share of a chart. */
+export interface Tile {
+  /** Column letter and row number, "B3": A1 is the upper left one. */
+  readonly name: string;
+  /** The point of the part in the middle of the page, mm. */
+  readonly middle: Point;
+  /** What of the part the page may show, mm. */
+  readonly box: Box;
+}
+
+export interface Tiling {
+  readonly columns: number;
+  readonly rows: number;
+  readonly tiles: readonly Tile[];
+}
+
+/**
+ * The pages that a chart takes: one where the part fits, else a grid whose pages overlap by twice `overlap`, so that
+ * the marks at their corners are the same places of the part on neighbouring pages. Pages without a line are left out.
+ * Page size and overlap in mm on paper.
+ */
+export function overlayTiles(
+  lines: Region,
+  magnification: number,
+  page: { readonly width: number; readonly height: number },
+  overlap: number,
+): Tiling {
+  const box = lines.map(contourBox).reduce(boxAround, contourBox([]));
+  const width = box.maxX - box.minX;
+  const height = box.maxY - box.minY;
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const isAlone =
+    width * magnification + 2 * overlap <= page.width && height * magnification + 2 * overlap <= page.height;
+  const pitch = {
+    x: (page.width - 2 * overlap) / magnification,
+    y: (page.height - 2 * overlap) / magnification,
+  };
+  const columns = isAlone ? 1 : Math.max(1, Math.ceil(width / pitch.x));
+  const rows = isAlone ? 1 : Math.max(1, Math.ceil(height / pitch.y));
+  const tiles: Tile[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const at = {
+        x: middle.x + (column - (columns - 1) / 2) * pitch.x,
+        y: middle.y - (row - (rows - 1) / 2) * pitch.y,
+      };
+      const half = { x: page.width / 2 / magnification, y: page.height / 2 / magnification };
+      const shown = { minX: at.x - half.x, minY: at.y - half.y, maxX: at.x + half.x, maxY: at.y + half.y };
+      if (isAlone || lines.some((contour) => runsThrough(contour, shown))) {
+        tiles.push({ name: `${columnName(column)}${row + 1}`, middle: at, box: shown });
+      }
+    }
+  }
+  return { columns, rows, tiles };
+}
+
+/** A, B, …, Z, AA, AB, … */
+function columnName(column: number): string {
+  const last = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? last : `${columnName(Math.floor(column / 26) - 1)}${last}`;
+}
+
+/** Whether a contour has a point in a box; arcs are looked at by chords of a few degrees. */
+function runsThrough(contour: Region[number], box: Box): boolean {
+  let found = false;
+  eachSegment(contour, (from, to) => {
+    if (found) return;
+    const parts = Math.max(1, Math.ceil(Math.abs(4 * Math.atan(from.bulge)) / lookedChord));
+    const table = emptyTable(1);
+    addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+    const at = new Float64Array(2);
+    let [x, y] = [from.x, from.y];
+    for (let k = 1; k <= parts && !found; k++) {
+      pointAlong(table, 0, k / parts, at);
+      found = crosses(x, y, num(at, 0), num(at, 1), box);
+      [x, y] = [num(at, 0), num(at, 1)];
+    }
+  });
+  return found;
+}
+
+const lookedChord = Math.PI / 60;
+
+/** Whether a line has a point in a box (Liang and Barsky's clipping, 1984). */
+function crosses(x0: number, y0: number, x1: number, y1: number, box: Box): boolean {
+  let [from, to] = [0, 1];
+  const edges = [
+    [x0 - x1, x0 - box.minX],
+    [x1 - x0, box.maxX - x0],
+    [y0 - y1, y0 - box.minY],
+    [y1 - y0, box.maxY - y0],
+  ] as const;
+  for (const [step, room] of edges) {
+    if (step === 0 && room < 0) return false;
+    if (step < 0) from = Math.max(from, room / step);
+    if (step > 0) to = Math.min(to, room / step);
+  }
+  return from <= to;
+}
