@@ -1,0 +1,7 @@
+declare module 'subset-font' {
+  export default function subsetFont(
+    font: Uint8Array,
+    text: string,
+    options: { readonly targetFormat: 'truetype'; readonly noLayoutClosure: boolean },
+  ): Promise<Uint8Array>;
+}

@@ -1,0 +1,101 @@
+import { inflateSync } from 'node:zlib';
+
+/** A point of a PDF page in mm from its lower left corner. */
+export interface PdfPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A stroked path: its points in order (of curves the end points), and how it was stroked. */
+export interface PdfPath {
+  readonly points: readonly PdfPoint[];
+  /** The four control points of every curve. */
+  readonly curves: readonly (readonly [PdfPoint, PdfPoint, PdfPoint, PdfPoint])[];
+  readonly dashed: boolean;
+  /** mm. */
+  readonly width: number;
+}
+
+export interface PdfPage {
+  /** mm. */
+  readonly width: number;
+  readonly height: number;
+  readonly paths: readonly PdfPath[];
+}
+
+/** Reads the pages of a PDF straight from its content operators (ISO 32000-1, 8.5): what a printer is told to draw. */
+export function readPdfPages(file: string): readonly PdfPage[] {
+  const bytes = Buffer.from(file, 'latin1');
+  const objects = new Map<number, string>();
+  for (const match of file.matchAll(/(?:^|\n)(\d+) 0 obj\n([\s\S]*?)\nendobj/g)) {
+    objects.set(Number(match[1]), match[2] ?? '');
+  }
+  const kids = /\/Kids \[([^\]]*)\]/.exec([...objects.values()].find((o) => o.includes('/Kids')) ?? '');
+  const order = [...(kids?.[1] ?? '').matchAll(/(\d+) 0 R/g)].map((match) => Number(match[1]));
+  return order.map((id) => {
+    const page = objects.get(id) ?? '';
+    const box = /\/MediaBox \[([^\]]*)\]/.exec(page)?.[1]?.trim().split(/\s+/).map(Number) ?? [];
+    const content = Number(/\/Contents (\d+) 0 R/.exec(page)?.[1]);
+    return {
+      width: inMm(box[2] ?? NaN),
+      height: inMm(box[3] ?? NaN),
+      paths: pathsOf(streamOf(bytes, content)),
+    };
+  });
+}
+
+/** A point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
+const inMm = (points: number): number => (points * 25.4) / 72;
+
+function streamOf(bytes: Buffer, id: number): string {
+  const start = bytes.indexOf(`\n${id} 0 obj\n`);
+  const from = bytes.indexOf('stream\n', start) + 'stream\n'.length;
+  const to = bytes.indexOf('\nendstream', from);
+  return inflateSync(bytes.subarray(from, to)).toString('latin1');
+}
+
+function pathsOf(content: string): readonly PdfPath[] {
+  const paths: PdfPath[] = [];
+  let points: PdfPoint[] = [];
+  let curves: (readonly [PdfPoint, PdfPoint, PdfPoint, PdfPoint])[] = [];
+  let stack: string[] = [];
+  let dashed = false;
+  let width = 0;
+  const numbers = () => stack.map(Number);
+  const point = (k: number): PdfPoint => ({ x: inMm(numbers()[k] ?? NaN), y: inMm(numbers()[k + 1] ?? NaN) });
+  for (const word of content.split(/\s+/)) {
+    switch (word) {
+      case 'm':
+      case 'l':
+        points.push(point(0));
+        break;
+      case 'c': {
+        const from = points.at(-1) ?? { x: NaN, y: NaN };
+        curves.push([from, point(0), point(2), point(4)]);
+        points.push(point(4));
+        break;
+      }
+      case 'd':
+        dashed = stack.join(' ').replace(/[[\]\s]/g, '').length > 1;
+        break;
+      case 'w':
+        width = inMm(numbers()[0] ?? NaN);
+        break;
+      case 'S':
+        paths.push({ points, curves, dashed, width });
+        [points, curves] = [[], []];
+        break;
+      case 'n':
+      case 'f':
+      case 'f*':
+      case 'B':
+        [points, curves] = [[], []];
+        break;
+      default:
+        stack.push(word);
+        continue;
+    }
+    stack = [];
+  }
+  return paths;
+}
