@@ -30,7 +30,9 @@ export async function bundlePrograms(
         platform: 'node',
         format: 'cjs',
         target: 'node20',
-        external: ['electron'],
+        // The last three are for pictures of web pages in a PDF: no sheet has any.
+        external: ['electron', 'html2canvas', 'canvg', 'dompurify'],
+        loader: { '.ttf': 'binary' },
         // As in the page: dxf-parser's CommonJS build has other export names than its module.
         mainFields: ['module', 'main'],
         legalComments: 'eof',

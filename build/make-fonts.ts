@@ -26,7 +26,7 @@ const text = ranges
   .flatMap(([from, to]) => Array.from({ length: to - from + 1 }, (_, k) => String.fromCodePoint(from + k)))
   .join('');
 
-const folder = join(projectFolder, 'build/fonts');
+const folder = join(projectFolder, 'core/output/pdf/fonts');
 mkdirSync(folder, { recursive: true });
 for (const [from, to] of [
   ['DejaVuSansCondensed.ttf', 'sheet-regular.ttf'],

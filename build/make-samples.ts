@@ -5,6 +5,7 @@ import { dxfText } from './dxf-text';
 import { heatSinkSpacer } from './sample-heat-sink-spacer';
 import { lampBracket } from './sample-lamp-bracket';
 import { hingeLeaf } from './sample-hinge-leaf';
+import { measuredPoints } from './sample-measured-points';
 import { musicBoxCam, spiceTinSpring } from './sample-other-formats';
 import { strikerPlate } from './sample-striker-plate';
 import { exampleStyle } from '../core/example-style';
@@ -27,8 +28,10 @@ const samples: Readonly<Record<string, string>> = {
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));
 mkdirSync(`${folder}as-sent`, { recursive: true });
+const spring = 'rain-gauge-contact-spring.dxf';
 const files: Readonly<Record<string, string>> = {
   ...samples,
+  'rain-gauge-contact-spring-measured.csv': measuredPoints(spring, dxfText(contactSpring)),
   [`workshop-example${styleFileEnding}`]: writeStyleFile(exampleStyle),
   [`starting-values${technologyFileEnding}`]: writeTechnologyFile(shippedTechnology),
 };

@@ -9,7 +9,8 @@ export default defineConfig({
   root: folder('../renderer'),
   base: './',
   plugins: [react()],
-  worker: { format: 'es' },
+  // What the PDF library would load for pictures of web pages, which sheets have none of.
+  worker: { format: 'es', rollupOptions: { external: ['html2canvas', 'canvg', 'dompurify'] } },
   build: {
     outDir: folder('../dist/window'),
     emptyOutDir: true,

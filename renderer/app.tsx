@@ -7,6 +7,7 @@ import { PlayBar } from './cut/play-bar';
 import { Dialogs } from './dialogs/dialogs';
 import { EmptyPage } from './dialogs/empty-page';
 import { ProblemBanner } from './dialogs/problem-banner';
+import { ClearanceStrip } from './inspect/clearance-strip';
 import { JobLine } from './jobline/job-line';
 import { SectionStrip } from './section/section-strip';
 import { SidePane } from './side-pane';
@@ -37,6 +38,7 @@ export function Window() {
               <CanvasPane />
               <PlayBar />
               <SectionStrip />
+              <ClearanceStrip />
             </div>
             <SidePane />
           </main>

@@ -2,12 +2,13 @@ import { Tabs } from 'radix-ui';
 import { CutPane } from './cut/cut-pane';
 import { DieSetPane } from './dieset/die-set-pane';
 import { DrawingPane } from './drawing/drawing-pane';
+import { InspectPane } from './inspect/inspect-pane';
 import { ReviewList } from './review/review-list';
 import type { Pane } from './state/app-state';
 import { openFindings } from './state/open-findings';
 import { useApp, useAppState } from './state/use-app';
 
-/** Beside the picture: what has to be settled, how the drawing is read, and the die set. */
+/** Beside the picture: what has to be settled, how the drawing is read and cut, the die set, and how punch and die fit. */
 export function SidePane() {
   const { store } = useApp();
   const pane = useAppState((state) => state.pane);
@@ -31,6 +32,9 @@ export function SidePane() {
         <Tabs.Trigger className="side-tab" value="die set">
           Die set
         </Tabs.Trigger>
+        <Tabs.Trigger className="side-tab" value="inspect">
+          Inspect
+        </Tabs.Trigger>
       </Tabs.List>
       <Tabs.Content className="side-content" value="review" tabIndex={-1}>
         <ReviewList />
@@ -43,6 +47,9 @@ export function SidePane() {
       </Tabs.Content>
       <Tabs.Content className="side-content" value="die set" tabIndex={-1}>
         <DieSetPane />
+      </Tabs.Content>
+      <Tabs.Content className="side-content" value="inspect" tabIndex={-1}>
+        <InspectPane />
       </Tabs.Content>
     </Tabs.Root>
   );

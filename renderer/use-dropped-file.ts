@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { fileOfBrowser } from './host/choose-file';
 import type { App } from './state/app-store';
+import { importPoints } from './state/import-points';
 import { openFile } from './state/open-file';
 
 /** Takes files dropped anywhere in the window; true while one is held over it. */
@@ -53,5 +54,11 @@ async function openDropped(app: App, files: readonly File[]): Promise<void> {
     });
     return;
   }
-  openFile(app, await fileOfBrowser(file));
+  const { pane, inspect } = app.store.getState();
+  // Where measured points are looked at, a list of points is one of them and no drawing.
+  const isMeasured =
+    pane === 'inspect' && inspect.section === 'points' && !/\.(dxf|svg|json)$/i.test(file.name);
+  const opened = await fileOfBrowser(file);
+  if (isMeasured) importPoints(app, opened);
+  else openFile(app, opened);
 }

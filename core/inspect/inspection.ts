@@ -6,13 +6,16 @@ import { measuredPair, type MeasuredPair } from './measured-pair';
 import { noMotion } from './motion';
 import { pairClearance, type PairClearance } from './pair-clearance';
 
-/** Everything that inspection says about a plan, for the window and the sheets. */
-export interface Inspection {
-  readonly tolerance: number;
-  readonly pairs: readonly PairClearance[];
+/** What measured points say about a plan. */
+export interface MeasuredParts {
   /** In the order of the job's sets. */
   readonly measured: readonly Result<ComparedSet>[];
   readonly measuredPairs: readonly MeasuredPairOf[];
+}
+
+/** Everything that inspection says about a plan, for the sheets. */
+export interface Inspection extends MeasuredParts {
+  readonly pairs: readonly PairClearance[];
 }
 
 export interface MeasuredPairOf {
@@ -23,14 +26,22 @@ export interface MeasuredPairOf {
   readonly pair: MeasuredPair;
 }
 
-/** Clearance of all pairs, all measured sets, and every pair of which both members were measured. */
+/** Clearance of all pairs as cut, all measured sets, and every pair of which both members were measured. */
 export function inspectionOf(plan: Plan, settings: InspectionSettings): Inspection {
+  const wanted = plan.clearance.perSide;
+  const tolerance = clearanceToleranceOf(settings, wanted);
+  return {
+    pairs: plan.pairs.flatMap((pair) => pairClearance(pair, noMotion, wanted, tolerance) ?? []),
+    ...measuredParts(plan, settings),
+  };
+}
+
+/** The measured part of it. */
+export function measuredParts(plan: Plan, settings: InspectionSettings): MeasuredParts {
   const wanted = plan.clearance.perSide;
   const tolerance = clearanceToleranceOf(settings, wanted);
   const measured = settings.measured.map((set) => compareSet(plan, set, settings.profile));
   return {
-    tolerance,
-    pairs: plan.pairs.flatMap((pair) => pairClearance(pair, noMotion, wanted, tolerance) ?? []),
     measured,
     measuredPairs: plan.pairs.flatMap((pair) => measuredPairOf(pair, measured, wanted, tolerance) ?? []),
   };

@@ -3,5 +3,5 @@ export interface OutputFile {
   readonly name: string;
   readonly text: string;
   /** The text is no text but bytes, one character a byte (a PDF). */
-  readonly isBytes?: boolean;
+  readonly isBytes?: boolean | undefined;
 }

@@ -1,10 +1,16 @@
 #!/usr/bin/env node
+import boldFont from '../../core/output/pdf/fonts/sheet-bold.ttf';
+import regularFont from '../../core/output/pdf/fonts/sheet-regular.ttf';
+import { createInspector } from '../../core/inspector';
+import { sheetFiles } from '../../core/output/pdf/sheet-files';
+import { sheetFonts } from '../../core/output/pdf/sheet-fonts';
 import { createPipeline } from '../../core/pipeline';
 import { jobOnDrawing, readJobFile } from '../../core/job-file';
 import { exitCodes } from './exit-codes';
 import { runHeadless } from './run-headless';
 
 const pipeline = createPipeline();
+const inspector = createInspector(pipeline, pipeline);
 
 // Whoever reads the summary may stop reading (`| head`): the files are written all the same.
 for (const stream of [process.stdout, process.stderr]) {
@@ -22,6 +28,12 @@ runHeadless(
     followed: (before, job) => pipeline.followed(before, job),
     plan: (job) => pipeline.plan(job),
     files: (job) => pipeline.files(job),
+    sheets: (job, plan) => {
+      const inspection = inspector.inspection(job);
+      return inspection.ok
+        ? sheetFiles(job, plan, inspection.value, sheetFonts(regularFont, boldFont))
+        : inspection;
+    },
   },
   {
     out: (text) => void process.stdout.write(`${text}\n`),

@@ -24,6 +24,8 @@ export interface HeadlessCore {
   followed(before: Job, job: Job): FollowedJob;
   plan(job: Job): Result<Plan>;
   files(job: Job): Result<readonly OutputFile[]>;
+  /** The sheets as PDF, and their tables. */
+  sheets(job: Job, plan: Plan): Result<readonly OutputFile[]>;
 }
 
 /** Where the command speaks to; a line each. */
@@ -67,7 +69,9 @@ export async function runHeadless(
   if (!plan.ok) return inputError(withUnitsSaid(plan.problem, job, core), speech);
   const files = core.files(job);
   if (!files.ok) return inputError(files.problem, speech);
-  const written = await writeFilesTogether(out, files.value);
+  const sheets = core.sheets(job, plan.value);
+  if (!sheets.ok) return inputError(sheets.problem, speech);
+  const written = await writeFilesTogether(out, [...files.value, ...sheets.value]);
   if (!written.ok) return inputError(written.problem, speech);
 
   speech.out(writeSummary(plan.value, job));

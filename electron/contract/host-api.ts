@@ -58,7 +58,14 @@ export interface SaveOwnFileRequest {
 export interface ExportRequest {
   /** Proposed folder name, made from the job's name. */
   readonly folderName: string;
-  readonly files: readonly { readonly name: string; readonly text: string }[];
+  readonly files: readonly FileContent[];
+}
+
+export interface FileContent {
+  readonly name: string;
+  readonly text: string;
+  /** The text is bytes, one character each. */
+  readonly isBytes?: boolean | undefined;
 }
 
 export interface ExportedFiles {

@@ -33,7 +33,7 @@ const dropDraft = z.strictObject({ id: z.string().regex(/^[0-9a-f]{1,64}$/) });
 const exportFiles = z.strictObject({
   folderName: z.string().max(500),
   files: z
-    .array(z.strictObject({ name: z.string().max(500), text: z.string() }))
+    .array(z.strictObject({ name: z.string().max(500), text: z.string(), isBytes: z.boolean().optional() }))
     .min(1)
     .max(1000),
 });

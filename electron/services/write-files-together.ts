@@ -10,6 +10,8 @@ export interface FileToWrite {
   /** Without a folder. */
   readonly name: string;
   readonly text: string;
+  /** The text is bytes, one character each. */
+  readonly isBytes?: boolean | undefined;
 }
 
 interface Step {
@@ -47,12 +49,12 @@ export async function writeFilesTogether(
   let at = home;
   try {
     firstMade = await mkdir(home, { recursive: true });
-    for (const { name, text } of files) {
+    for (const { name, text, isBytes } of files) {
       at = join(home, name);
       const target = await plainTarget(at);
       steps.push({
         target,
-        temporary: await writeTemporary(target, text),
+        temporary: await writeTemporary(target, isBytes ? Buffer.from(text, 'latin1') : text),
         backup: null,
         renamed: false,
       });

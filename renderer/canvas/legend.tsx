@@ -18,6 +18,8 @@ const names: Readonly<Record<PicturePart, string>> = {
   strip: 'Strip',
   pressure: 'Centre of pressure',
   sections: 'Sections',
+  'as designed': 'As designed',
+  readings: 'Readings',
 };
 
 /** The key to the picture; each entry switches its part on and off. */

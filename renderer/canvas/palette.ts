@@ -12,6 +12,7 @@ export interface Palette {
   readonly decide: string;
   readonly note: string;
   readonly settled: string;
+  readonly wide: string;
   readonly onMark: string;
   readonly focus: string;
 }
@@ -29,6 +30,7 @@ const properties: Readonly<Record<keyof Palette, string>> = {
   decide: '--decide',
   note: '--note',
   settled: '--within',
+  wide: '--wide',
   onMark: '--on-mark',
   focus: '--focus',
 };

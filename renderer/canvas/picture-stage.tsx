@@ -17,6 +17,7 @@ import { drawPointedLines } from './layers/draw-pointed-lines';
 import { drawRelief } from './layers/draw-relief';
 import { drawRemainders } from './layers/draw-remainders';
 import { drawGapPlaces, drawRepairs } from './layers/draw-repairs';
+import { InspectGeometry, InspectOverlay } from './inspect-layers';
 import { layoutMarks } from './mark-layout';
 import { readPalette } from './palette';
 import { pictureWords } from './picture-words';
@@ -34,6 +35,7 @@ export function PictureStage() {
   useGestures(app, frame);
   useMeasuredSize(frame);
   const { viewport, canvasSize, made, survey, shownTheme, isStale, pane } = usePictureState();
+  const isInspected = pane === 'inspect';
   const palette = useMemo(() => readPalette(document), [shownTheme]);
   const view = useMemo(() => viewOf(viewport, canvasSize, palette), [viewport, canvasSize, palette]);
   const scene = useMemo(() => made && buildScene(made.plan), [made]);
@@ -57,7 +59,11 @@ export function PictureStage() {
     >
       <Stage width={canvasSize.width} height={canvasSize.height} listening={false}>
         <Layer listening={false}>
-          <Geometry scene={scene} contours={contours} lines={lines} view={view} />
+          {isInspected ? (
+            <InspectGeometry scene={scene} view={view} />
+          ) : (
+            <Geometry scene={scene} contours={contours} lines={lines} view={view} />
+          )}
         </Layer>
         {pane === 'cut' && (
           <Layer listening={false}>
@@ -65,7 +71,11 @@ export function PictureStage() {
           </Layer>
         )}
         <Layer listening={false}>
-          <Overlay scene={scene} contours={contours} lines={lines} view={view} />
+          {isInspected ? (
+            <InspectOverlay view={view} />
+          ) : (
+            <Overlay scene={scene} contours={contours} lines={lines} view={view} />
+          )}
         </Layer>
       </Stage>
     </div>

@@ -12,6 +12,7 @@ import { toggleContour } from '../state/toggle-contour';
 import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
 import { cornerHit } from './corner-hit';
 import { grasp, hitDrawing, hitTest } from './hit-test';
+import { clickInspected, pointInspected } from './inspect-gestures';
 import { layoutMarks } from './mark-layout';
 
 /** Pixels that a press may wander and still be a click. */
@@ -94,7 +95,12 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
 
 /** The pointer has left the picture. */
 export function leavePicture(app: App): void {
-  app.store.setState({ pointer: null, pointedCorner: null, pointedCut: null });
+  app.store.setState(({ inspect }) => ({
+    pointer: null,
+    pointedCorner: null,
+    pointedCut: null,
+    inspect: { ...inspect, pointedStation: null, snap: null },
+  }));
   hoverTarget(app, null);
 }
 
@@ -135,8 +141,7 @@ function endDrag(element: HTMLElement, drag: { current: Drag | null }): void {
 }
 
 function point(app: App, at: ScreenPoint): void {
-  const { viewport, canvasSize } = app.store.getState();
-  const { pointedCorner } = app.store.getState();
+  const { viewport, canvasSize, pointedCorner, pane } = app.store.getState();
   const corner = cornerAt(app, at);
   const handle = cutHandleAt(app.store.getState(), at);
   app.store.setState({
@@ -144,14 +149,20 @@ function point(app: App, at: ScreenPoint): void {
     pointer: toDrawing(viewport, canvasSize, at),
     pointedCorner: sameCorner(corner, pointedCorner) ? pointedCorner : corner,
   });
-  hoverTarget(app, targetAt(app, at));
+  if (pane === 'inspect') pointInspected(app, at);
+  else hoverTarget(app, targetAt(app, at));
 }
 
 /** Picks out what is there, and opens the rules of a corner; where the cut is played, the wire goes there. */
 function click(app: App, at: ScreenPoint): void {
-  if (app.store.getState().pane === 'cut') {
+  const { pane } = app.store.getState();
+  if (pane === 'cut') {
     const hit = pathAt(app, at);
     if (hit) goToTime(app, hit.time);
+    return;
+  }
+  if (pane === 'inspect') {
+    clickInspected(app, at);
     return;
   }
   selectTarget(app, targetAt(app, at));

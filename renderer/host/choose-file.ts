@@ -1,11 +1,18 @@
 import type { HostFile } from '../../electron/contract/host-api';
 
-/** Asks with the browser's own file dialog; null where the user cancelled. Its files can't be written back. */
-export function chooseFile(page: Window): Promise<HostFile | null> {
+/** Asks with the browser's own file dialog for a drawing or a job; null where the user cancelled. Its files can't be written back. */
+export const chooseFile = (page: Window): Promise<HostFile | null> =>
+  choose(page, '.dxf,.svg,.csv,.txt,.json');
+
+/** The same for a list of measured points. */
+export const choosePoints = (page: Window): Promise<HostFile | null> =>
+  choose(page, '.csv,.txt,.asc,.dat,.tsv');
+
+function choose(page: Window, kinds: string): Promise<HostFile | null> {
   return new Promise((resolve, reject) => {
     const input = page.document.createElement('input');
     input.type = 'file';
-    input.accept = '.dxf,.svg,.csv,.txt,.json';
+    input.accept = kinds;
     input.hidden = true;
     const finish = (file: HostFile | null) => {
       input.remove();

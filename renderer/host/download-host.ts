@@ -23,7 +23,7 @@ export function downloadHost(page: Window): HostApi {
     leftOver: () => Promise.resolve({ ok: true, value: [] }),
     dropDraft: () => Promise.resolve({ ok: true, value: null }),
     exportFiles: ({ files }) => {
-      for (const file of files) download(page, file.name, file.text);
+      for (const { name, text, isBytes } of files) download(page, name, isBytes ? bytesOf(text) : text);
       return Promise.resolve({
         ok: true,
         value: { folder: 'the folder for downloads', names: files.map((file) => file.name) },
@@ -32,11 +32,18 @@ export function downloadHost(page: Window): HostApi {
   };
 }
 
-function download(page: Window, name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/octet-stream' }));
+function download(page: Window, name: string, content: string | Uint8Array<ArrayBuffer>): void {
+  const address = URL.createObjectURL(new Blob([content], { type: 'application/octet-stream' }));
   const link = page.document.createElement('a');
   link.href = address;
   link.download = name;
   link.click();
   URL.revokeObjectURL(address);
+}
+
+/** One character a byte. */
+function bytesOf(text: string): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(text.length);
+  for (let k = 0; k < text.length; k++) bytes[k] = text.charCodeAt(k);
+  return bytes;
 }

@@ -8,12 +8,16 @@ import type { HostFile, KeptDraft } from '../../electron/contract/host-api';
 import { newReplay, type Replay } from '../replay/replay';
 import type { CutDrag, CutHandle, CutName } from './cut-name';
 import type { History } from './history';
+import { emptyInspect, type InspectState } from './inspect-state';
 import type { MadePlan } from './made-plan';
 import type { Target } from './target';
 import type { DrawingPoint, Size, Viewport } from './viewport';
 
-/** Beside the picture: what has to be settled, how it is cut, how the drawing is read, or the die set. The picture shows what it is about. */
-export type Pane = 'review' | 'cut' | 'drawing' | 'die set';
+/**
+ * Beside the picture: what has to be settled, how it is cut, how the drawing is read, the die set, or how punch and die
+ * fit. The picture shows what it is about.
+ */
+export type Pane = 'review' | 'cut' | 'drawing' | 'die set' | 'inspect';
 
 /** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
 export interface CornerName {
@@ -28,6 +32,7 @@ export const pictureParts = {
   cut: ['drawing', 'die', 'punch', 'relief', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
   'die set': ['drawing', 'die', 'punch', 'die block', 'strip', 'pressure', 'sections'],
+  inspect: ['die', 'punch', 'as designed', 'readings'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];
 
@@ -85,6 +90,7 @@ export interface AppState {
   readonly dialog: DialogName | null;
   /** Height of the level line through the drawing along which the section strip cuts, mm; null: its middle. */
   readonly sectionAt: number | null;
+  readonly inspect: InspectState;
   /** The review list shows settled findings and notes too. */
   readonly showAll: boolean;
   readonly replay: Replay;
@@ -123,6 +129,7 @@ export const emptyState: AppState = {
   shownTheme: 'light',
   dialog: null,
   sectionAt: null,
+  inspect: emptyInspect,
   showAll: true,
   replay: newReplay,
 };

@@ -7,6 +7,7 @@ import { newReplay } from '../replay/replay';
 import { isChanged, type AppState } from './app-state';
 import type { App } from './app-store';
 import { newHistory } from './history';
+import { emptyInspect } from './inspect-state';
 import { ownFileKind, takeOwnFile } from './own-files';
 
 /** Opens a drawing or a job file, after asking where that would lose changes; takes a table or style into the job. */
@@ -57,6 +58,7 @@ export function openJob(app: App, job: Job, file: AppState['file'], said: string
     hovered: null,
     pointedCorner: null,
     openCorner: null,
+    inspect: emptyInspect,
     fitPending: true,
     unit: job.output.unit,
     said,

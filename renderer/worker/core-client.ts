@@ -1,9 +1,14 @@
 import type { ProgramSheet } from '../../core/block-program';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
+import type { EvenPosition } from '../../core/inspect/even-position';
+import type { MeasuredParts } from '../../core/inspect/inspection';
+import type { PairClearance } from '../../core/inspect/pair-clearance';
+import type { PairView } from '../../core/inspector';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
 import { failed, type Result } from '../../core/problem';
+import type { Revision } from '../../core/revision';
 import type { CoreConnection, ReportProgress } from './messages';
 
 /** A reply that a newer question has overtaken: whoever gets it does nothing. */
@@ -57,6 +62,22 @@ export class CoreClient {
     const isWanted = () => revision === this.#revision;
     const result = await this.#ask((connection) => connection.program(job, blockId), isWanted);
     return isWanted() ? result : stale;
+  }
+
+  clearance(job: Job, view: PairView): Promise<Result<PairClearance>> {
+    return this.#ask((connection) => connection.clearance(job, view), always);
+  }
+
+  evenPosition(job: Job, view: PairView): Promise<Result<EvenPosition>> {
+    return this.#ask((connection) => connection.evenPosition(job, view), always);
+  }
+
+  measured(job: Job): Promise<Result<MeasuredParts>> {
+    return this.#ask((connection) => connection.measured(job), always);
+  }
+
+  revision(older: Job, newer: Job): Promise<Result<Revision>> {
+    return this.#ask((connection) => connection.revision(older, newer), always);
   }
 
   /** Lets no plan asked for so far come back. */

@@ -14,6 +14,10 @@ export function startWorker(): CoreConnection {
   return {
     plan: (job, progress) => remote.plan(job, proxy(progress)),
     files: (job) => remote.files(job),
+    clearance: (job, view) => remote.clearance(job, view),
+    evenPosition: (job, view) => remote.evenPosition(job, view),
+    measured: (job) => remote.measured(job),
+    revision: (older, newer) => remote.revision(older, newer),
     survey: (job, progress) => remote.survey(job, proxy(progress)),
     program: (job, blockId) => remote.program(job, blockId),
     died,

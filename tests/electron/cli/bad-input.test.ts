@@ -5,6 +5,7 @@ import { createPipeline, jobOnDrawing, readJobFile, writeJobFile } from '../../.
 import { runHeadless } from '../../../electron/cli/run-headless';
 import { temporaryFolder } from '../../support/temporary-folder';
 import { line, plate, polyline, smallDrawing } from '../support/small-drawings';
+import { done } from '../../../core/problem';
 
 /** The command with the real core, on one file. */
 async function run(name: string, content: string | Buffer, options: readonly string[] = []) {
@@ -16,7 +17,7 @@ async function run(name: string, content: string | Buffer, options: readonly str
   const pipeline = createPipeline();
   const code = await runHeadless(
     [join(folder, name), '--out', out, ...options],
-    { ...pipeline, jobOnDrawing, readJobFile },
+    { ...pipeline, jobOnDrawing, readJobFile, sheets: () => done([]) },
     { out: (text) => said.push(text), error: (text) => errors.push(text) },
   );
   return { code, out, errors, said: said.join('\n') };
@@ -92,7 +93,7 @@ test('a failed run leaves the files of an earlier one as they were', async () =>
   mkdirSync(out);
   writeFileSync(join(folder, 'plate.dxf'), good);
   const speech = { out: () => undefined, error: () => undefined };
-  const core = { ...createPipeline(), jobOnDrawing, readJobFile };
+  const core = { ...createPipeline(), jobOnDrawing, readJobFile, sheets: () => done([]) };
   const call = (...options: string[]) =>
     runHeadless([join(folder, 'plate.dxf'), '--out', out, ...options], core, speech);
 

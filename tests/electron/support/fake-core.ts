@@ -26,6 +26,7 @@ export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
         drawing: null,
       }),
     followed: (_before, job) => ({ job, lost: [] }),
+    sheets: () => done([]),
     plan: () => done(emptyPlan(true)),
     files: (job) =>
       done([

@@ -24,6 +24,7 @@ import { createApp } from '../../../renderer/state/app-store';
 import { keepPlanCurrent } from '../../../renderer/state/keep-plan-current';
 import { done } from '../../../core/problem';
 import { memoryHost } from '../support/memory-host';
+import { noInspection } from '../support/no-inspection';
 
 const part: Groups = [...square(0, 0, 40), ...circle(20, 20, 5), ...circle(100, 0, 8, 'CONSTRUCTION')];
 const present = (app: App) => jobOf(app.store.getState());
@@ -144,6 +145,7 @@ describe('stopping', () => {
     let ended = 0;
     let hang = true;
     const connect = () => ({
+      ...noInspection,
       plan: () => (hang ? new Promise<never>(() => {}) : Promise.resolve(done(testPlan()))),
       files: () => Promise.resolve(done([])),
       survey: (_: unknown, progress: (step: string, fraction: number) => void) => {

@@ -7,11 +7,13 @@ import { CoreClient } from '../../../renderer/worker/core-client';
 import type { CoreConnection } from '../../../renderer/worker/messages';
 import { bytes } from '../../core/drawing/drawn';
 import { memoryHost } from './memory-host';
+import { noInspection } from './no-inspection';
 
 /** A window without a page on a drawing, its core the real pipeline in this process; resolves when the plan is there. */
 export async function drawingApp(dxfText: string): Promise<App & { settled(): Promise<void> }> {
   const pipeline = createPipeline();
   const connection: CoreConnection = {
+    ...noInspection,
     plan: (job, progress) => Promise.resolve(pipeline.plan(job, progress)),
     files: (job) => Promise.resolve(pipeline.files(job)),
     survey: (job, progress) => Promise.resolve(pipeline.survey(job, progress)),

@@ -11,6 +11,7 @@ import { CoreClient } from '../../../renderer/worker/core-client';
 import type { CoreConnection, ReportProgress } from '../../../renderer/worker/messages';
 import { planOf } from '../../support/plan-of';
 import { memoryHost, type MemoryHost } from './memory-host';
+import { noInspection } from './no-inspection';
 
 export interface TestApp extends App {
   readonly host: MemoryHost;
@@ -51,6 +52,7 @@ export function testApp(
     done(testPlan([], job)),
 ): TestApp {
   const connection: CoreConnection = {
+    ...noInspection,
     plan: (job, progress) => Promise.resolve(answer(job, progress)),
     files: () => Promise.resolve(done([{ name: 'bracket.dxf', text: '0\nEOF\n' }])),
     survey: () => Promise.resolve(done(testSurvey())),

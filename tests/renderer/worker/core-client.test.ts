@@ -5,6 +5,7 @@ import { done, type Result } from '../../../core/problem';
 import { CoreClient, stale } from '../../../renderer/worker/core-client';
 import type { CoreConnection, ReportProgress } from '../../../renderer/worker/messages';
 import { testPlan, testSurvey } from '../support/test-app';
+import { noInspection } from '../support/no-inspection';
 
 const jobNamed = (name: string): Job => newJob(`${name}.dxf`, '');
 const quiet = () => {};
@@ -15,6 +16,7 @@ function testWorker() {
   let die: (cause: string) => void = quiet;
   let ended = 0;
   const connection: CoreConnection = {
+    ...noInspection,
     plan: (job) =>
       new Promise((resolve, reject) => {
         asked.push({ job, answer: resolve, break: reject });

@@ -1,0 +1,50 @@
+import type { Region } from '../../core/geometry/contour';
+import type { Band } from '../../core/inspect/band';
+import type { ChangedPlace } from '../../core/inspect/changed-places';
+import { gapPicture, type GapPicture } from '../../core/inspect/gap-picture';
+import type { PairClearance } from '../../core/inspect/pair-clearance';
+import type { Pair } from '../../core/plan';
+import type { Revision } from '../../core/revision';
+import { chainChunks, contourChunks, regionChunk, type PathChunk } from './path-chunk';
+
+/** A pair's clearance made ready to be drawn at any zoom. */
+export interface ClearanceScene {
+  readonly pair: PairClearance;
+  readonly die: readonly PathChunk[];
+  readonly designed: readonly PathChunk[];
+  readonly stretches: readonly { readonly band: Band; readonly chunks: readonly PathChunk[] }[];
+  /** The true gap: die and punch as one path, to be filled even-odd. */
+  readonly gap: PathChunk | null;
+  readonly light: GapPicture;
+}
+
+export function buildClearance(pair: PairClearance, designed: Pair, gapTimes: number): ClearanceScene {
+  return {
+    pair,
+    die: contourChunks(pair.die),
+    designed: contourChunks([...designed.die.designed, ...designed.punch.designed]),
+    // What matters most is drawn last, over the rest.
+    stretches: [...pair.map.stretches]
+      .sort((a, b) => order[a.band] - order[b.band])
+      .map(({ band, chain }) => ({ band, chunks: chainChunks([chain]) })),
+    gap: regionChunk([...pair.die, ...pair.punch]),
+    light: gapPicture(pair.map, pair.punch, gapTimes),
+  };
+}
+
+const order: Readonly<Record<Band, number>> = { within: 0, wide: 1, tight: 2, contact: 3 };
+
+/** A revision made ready to be drawn. */
+export interface RevisionScene {
+  readonly older: readonly PathChunk[];
+  readonly newer: readonly PathChunk[];
+  readonly places: readonly { readonly place: ChangedPlace; readonly chunk: PathChunk | null }[];
+}
+
+export const buildRevision = ({ older, newer, places }: Revision): RevisionScene => ({
+  older: chunksOf(older),
+  newer: chunksOf(newer),
+  places: places.map((place) => ({ place, chunk: regionChunk(place.region) })),
+});
+
+const chunksOf = (region: Region): readonly PathChunk[] => contourChunks(region);

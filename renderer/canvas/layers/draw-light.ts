@@ -1,0 +1,42 @@
+import type { Point } from '../../../core/geometry/contour';
+import { toScreen } from '../../state/viewport';
+import { inDrawingSpace, type View } from '../drawing-space';
+import type { ClearanceScene } from '../inspect-scene';
+
+/** What a lamp behind the pair would show: the gap bright in the dark, as wide as it is exaggerated; contacts ringed. */
+export function drawLight(context: CanvasRenderingContext2D, scene: ClearanceScene, view: View): void {
+  context.fillStyle = dark;
+  context.fillRect(0, 0, view.size.width, view.size.height);
+  context.fillStyle = lamp;
+  if (scene.gap) {
+    const { origin, path } = scene.gap;
+    inDrawingSpace(context, view, origin, () => context.fill(path, 'evenodd'));
+  }
+  for (const band of scene.light.light) fillPolygon(context, band, view);
+  context.setLineDash([]);
+  for (const { at } of scene.light.contacts) {
+    const place = toScreen(view.viewport, view.size, at);
+    context.strokeStyle = contact;
+    context.lineWidth = 2;
+    context.beginPath();
+    context.arc(place.x, place.y, 9, 0, 2 * Math.PI);
+    context.moveTo(place.x - 13, place.y);
+    context.lineTo(place.x + 13, place.y);
+    context.stroke();
+  }
+}
+
+/** A lamp in a dark room, in both themes. */
+const dark = '#101214';
+const lamp = '#ffe6a0';
+const contact = '#ff8f93';
+
+function fillPolygon(context: CanvasRenderingContext2D, points: readonly Point[], view: View): void {
+  context.beginPath();
+  for (const point of points) {
+    const at = toScreen(view.viewport, view.size, point);
+    context.lineTo(at.x, at.y);
+  }
+  context.closePath();
+  context.fill();
+}
