@@ -61,6 +61,7 @@ function pathsOf(content: string): readonly PdfPath[] {
   let stack: string[] = [];
   let dashed = false;
   let width = 0;
+  const saved: { dashed: boolean; width: number }[] = [];
   const numbers = () => stack.map(Number);
   const point = (k: number): PdfPoint => ({ x: inMm(numbers()[k] ?? NaN), y: inMm(numbers()[k + 1] ?? NaN) });
   for (const word of content.split(/\s+/)) {
@@ -76,8 +77,17 @@ function pathsOf(content: string): readonly PdfPath[] {
         break;
       }
       case 'd':
-        dashed = stack.join(' ').replace(/[[\]\s]/g, '').length > 1;
+        // An array of lengths, empty for solid, and the phase.
+        dashed = /\[\s*[\d.]/.test(stack.join(' '));
         break;
+      case 'q':
+        saved.push({ dashed, width });
+        break;
+      case 'Q':
+        ({ dashed, width } = saved.pop() ?? { dashed, width });
+        break;
+      case 'cm':
+        throw new Error('A page changes its coordinates: lengths would have to be read through that.');
       case 'w':
         width = inMm(numbers()[0] ?? NaN);
         break;
@@ -92,8 +102,11 @@ function pathsOf(content: string): readonly PdfPath[] {
         [points, curves] = [[], []];
         break;
       default:
-        stack.push(word);
-        continue;
+        // Operands stand before their operator, which takes them all.
+        if (/^[-+.\d[\]]/.test(word)) {
+          stack.push(word);
+          continue;
+        }
     }
     stack = [];
   }

@@ -41,20 +41,32 @@ export function overlayTiles(
   };
   const columns = isAlone ? 1 : Math.max(1, Math.ceil(width / pitch.x));
   const rows = isAlone ? 1 : Math.max(1, Math.ceil(height / pitch.y));
-  const tiles: Tile[] = [];
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      const at = {
-        x: middle.x + (column - (columns - 1) / 2) * pitch.x,
-        y: middle.y - (row - (rows - 1) / 2) * pitch.y,
-      };
-      const half = { x: page.width / 2 / magnification, y: page.height / 2 / magnification };
-      const shown = { minX: at.x - half.x, minY: at.y - half.y, maxX: at.x + half.x, maxY: at.y + half.y };
-      if (isAlone || lines.some((contour) => runsThrough(contour, shown))) {
-        tiles.push({ name: `${columnName(column)}${row + 1}`, middle: at, box: shown });
+  const half = { x: page.width / 2 / magnification, y: page.height / 2 / magnification };
+  const tileAt = (column: number, row: number): Tile => {
+    const x = middle.x + (column - (columns - 1) / 2) * pitch.x;
+    const y = middle.y - (row - (rows - 1) / 2) * pitch.y;
+    const shown = { minX: x - half.x, minY: y - half.y, maxX: x + half.x, maxY: y + half.y };
+    return { name: `${columnName(column)}${row + 1}`, middle: { x, y }, box: shown };
+  };
+  if (isAlone) return { columns, rows, tiles: [tileAt(0, 0)] };
+  const first = tileAt(0, 0).box;
+  const found = new Map<number, Tile>();
+  // Each chord looks at the few pages that its box may meet: a large part has thousands of pages, most of them empty.
+  eachChord(lines, (x0, y0, x1, y1) => {
+    const from = Math.max(0, Math.floor((Math.min(x0, x1) - first.maxX) / pitch.x));
+    const to = Math.min(columns - 1, Math.ceil((Math.max(x0, x1) - first.minX) / pitch.x));
+    const top = Math.max(0, Math.floor((first.minY - Math.max(y0, y1)) / pitch.y));
+    const bottom = Math.min(rows - 1, Math.ceil((first.maxY - Math.min(y0, y1)) / pitch.y));
+    for (let row = top; row <= bottom; row++) {
+      for (let column = from; column <= to; column++) {
+        const key = row * columns + column;
+        if (found.has(key)) continue;
+        const tile = tileAt(column, row);
+        if (crosses(x0, y0, x1, y1, tile.box)) found.set(key, tile);
       }
     }
-  }
+  });
+  const tiles = [...found].sort(([a], [b]) => a - b).map(([, tile]) => tile);
   return { columns, rows, tiles };
 }
 
@@ -64,23 +76,22 @@ function columnName(column: number): string {
   return column < 26 ? last : `${columnName(Math.floor(column / 26) - 1)}${last}`;
 }
 
-/** Whether a contour has a point in a box; arcs are looked at by chords of a few degrees. */
-function runsThrough(contour: Region[number], box: Box): boolean {
-  let found = false;
-  eachSegment(contour, (from, to) => {
-    if (found) return;
-    const parts = Math.max(1, Math.ceil(Math.abs(4 * Math.atan(from.bulge)) / lookedChord));
-    const table = emptyTable(1);
-    addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
-    const at = new Float64Array(2);
-    let [x, y] = [from.x, from.y];
-    for (let k = 1; k <= parts && !found; k++) {
-      pointAlong(table, 0, k / parts, at);
-      found = crosses(x, y, num(at, 0), num(at, 1), box);
-      [x, y] = [num(at, 0), num(at, 1)];
-    }
-  });
-  return found;
+/** Lines as they are, arcs by chords of a few degrees. */
+function eachChord(lines: Region, look: (x0: number, y0: number, x1: number, y1: number) => void): void {
+  const at = new Float64Array(2);
+  for (const contour of lines) {
+    eachSegment(contour, (from, to) => {
+      const parts = Math.max(1, Math.ceil(Math.abs(4 * Math.atan(from.bulge)) / lookedChord));
+      const table = emptyTable(1);
+      addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
+      let [x, y] = [from.x, from.y];
+      for (let k = 1; k <= parts; k++) {
+        pointAlong(table, 0, k / parts, at);
+        look(x, y, num(at, 0), num(at, 1));
+        [x, y] = [num(at, 0), num(at, 1)];
+      }
+    });
+  }
 }
 
 const lookedChord = Math.PI / 60;
