@@ -1,7 +1,8 @@
 declare module 'subset-font' {
-  export default function subsetFont(
+  function subsetFont(
     font: Uint8Array,
     text: string,
     options: { readonly targetFormat: 'truetype'; readonly noLayoutClosure: boolean },
   ): Promise<Uint8Array>;
+  export = subsetFont;
 }

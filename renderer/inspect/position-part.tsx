@@ -3,7 +3,7 @@ import { noMotion } from '../../core/inspect/motion';
 import { boxAround, contourBox } from '../../core/geometry/contour-measures';
 import { formatLength } from '../../core/units';
 import { AngleInput } from '../controls/angle-input';
-import { SignedLengthInput } from '../controls/signed-length-input';
+import { LengthInput } from '../controls/length-input';
 import { Part } from '../drawing/part';
 import type { App } from '../state/app-store';
 import { inspectedPair } from '../state/inspected-pair';
@@ -21,9 +21,9 @@ export function PositionPart() {
     <Part title="Position of the punch" aside={isMoved ? 'moved' : 'as designed'}>
       <p className="part-line">
         Shifted by x{' '}
-        <SignedLengthInput label="Shift in x" value={motion.dx} onCommit={(dx) => move({ dx })} />, y{' '}
-        <SignedLengthInput label="Shift in y" value={motion.dy} onCommit={(dy) => move({ dy })} />, turned by{' '}
-        <AngleInput label="Turn" value={motion.turn} onCommit={(turn) => move({ turn })} />
+        <LengthInput label="Shift in x" mayBeNegative value={motion.dx} onCommit={(dx) => move({ dx })} />, y{' '}
+        <LengthInput label="Shift in y" mayBeNegative value={motion.dy} onCommit={(dy) => move({ dy })} />,
+        turned by <AngleInput label="Turn" value={motion.turn} onCommit={(turn) => move({ turn })} />
       </p>
       <div className="inspect-buttons">
         <button

@@ -2,7 +2,6 @@ import type { Job } from '../../core/job';
 import { zoneLimits } from '../../core/inspect/profile-tolerance';
 import { formatLength } from '../../core/units';
 import { LengthInput } from '../controls/length-input';
-import { SignedLengthInput } from '../controls/signed-length-input';
 import { Part } from '../drawing/part';
 import { setInspection } from '../state/edits/set-inspection';
 import { editJob } from '../state/job-edit';
@@ -32,8 +31,9 @@ export function ProfilePart({ job }: { job: Job }) {
           onCommit={(width, turning) => set({ width }, turning)}
         />{' '}
         wide,{' '}
-        <SignedLengthInput
+        <LengthInput
           label="Of it outside the material"
+          mayBeNegative
           value={high}
           onCommit={(outside, turning) => set({ outside }, turning)}
         />{' '}

@@ -1,9 +1,9 @@
 import type { Box, Contour } from '../../geometry/contour';
 import type { Block } from '../../plan';
+import type { NamedHole } from '../named-holes';
 import type { WorkStep } from '../../wire/block-work';
 import { colours, drawHole, drawMember } from './member-drawing';
 import { onPaper, setStroke, strokeContour, type PaperView } from './paper-view';
-import type { NamedHole } from './start-holes';
 
 /** A block with its clamping strips, what is cut from it, and its numbered start holes. */
 export function drawBlock(

@@ -3,8 +3,9 @@ import type { ClearanceMap } from '../../inspect/clearance-map';
 import { outsidePlaces } from '../../inspect/outside-places';
 import type { PairClearance } from '../../inspect/pair-clearance';
 import { boxAround, contourBox } from '../../geometry/contour-measures';
-import { formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
+import { formatLength, type DisplayUnit } from '../../units';
 import { chartDrawing } from './chart-drawing';
+import { columnNumber } from './column-number';
 import { colours, memberStroke } from './member-drawing';
 import type { Paper } from './paper';
 import { strokeChain, strokeRegion, type Stroke } from './paper-view';
@@ -65,7 +66,7 @@ export function clearanceSection(
       .slice(0, mostPlaces)
       .map(({ band, worst, length }) => [
         bandNames[band],
-        ...[worst.clearance, worst.at.x, worst.at.y, length].map((mm) => formatLengthNumber(mm, unit)),
+        ...[worst.clearance, worst.at.x, worst.at.y, length].map((mm) => columnNumber(mm, unit)),
       ]),
   );
   if (outside.length > mostPlaces) flow.text(`${outside.length - mostPlaces} more places are less far out.`);

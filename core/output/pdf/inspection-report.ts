@@ -5,6 +5,7 @@ import type { Plan } from '../../plan';
 import { sayProblem } from '../../problem';
 import { degrees, formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
 import { bandNames, clearanceFacts, clearanceSection } from './clearance-section';
+import { columnNumber } from './column-number';
 import { measuredSection } from './measured-section';
 import { finishedPaper, newPaper } from './paper';
 import type { SheetFonts } from './sheet-fonts';
@@ -62,7 +63,7 @@ function measuredPairSection(
     pair.places.map(({ id, member, at, clearance, band }) => [
       id,
       member,
-      ...[at.x, at.y, clearance].map((mm) => formatLengthNumber(mm, unit)),
+      ...[at.x, at.y, clearance].map((mm) => columnNumber(mm, unit)),
       bandNames[band],
     ]),
   );

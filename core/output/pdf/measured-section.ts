@@ -4,7 +4,8 @@ import type { ComparedPoint } from '../../inspect/compare-points';
 import type { ComparedSet } from '../../inspect/compare-set';
 import { zoneLimits, type ProfileTolerance } from '../../inspect/profile-tolerance';
 import { roundExaggeration } from '../../inspect/round-exaggeration';
-import { degrees, formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
+import { degrees, formatLength, type DisplayUnit } from '../../units';
+import { columnNumber } from './column-number';
 import { histogramDrawing } from './histogram-drawing';
 import { colours } from './member-drawing';
 import type { Paper } from './paper';
@@ -45,7 +46,7 @@ export function measuredSection(
     zone,
     unit,
   );
-  const number = (mm: number) => formatLengthNumber(mm, unit);
+  const number = (mm: number) => columnNumber(mm, unit);
   flow.table(
     [
       { name: 'Point' },

@@ -49,7 +49,14 @@ export function overlayTiles(
     return { name: `${columnName(column)}${row + 1}`, middle: { x, y }, box: shown };
   };
   if (isAlone) return { columns, rows, tiles: [tileAt(0, 0)] };
-  const first = tileAt(0, 0).box;
+  // What lies in the overlap only is on the neighbour's page too, and needs none of its own.
+  const cellOf = ({ middle: { x, y } }: Tile): Box => ({
+    minX: x - pitch.x / 2,
+    minY: y - pitch.y / 2,
+    maxX: x + pitch.x / 2,
+    maxY: y + pitch.y / 2,
+  });
+  const first = cellOf(tileAt(0, 0));
   const found = new Map<number, Tile>();
   // Each chord looks at the few pages that its box may meet: a large part has thousands of pages, most of them empty.
   eachChord(lines, (x0, y0, x1, y1) => {
@@ -62,7 +69,7 @@ export function overlayTiles(
         const key = row * columns + column;
         if (found.has(key)) continue;
         const tile = tileAt(column, row);
-        if (crosses(x0, y0, x1, y1, tile.box)) found.set(key, tile);
+        if (crosses(x0, y0, x1, y1, cellOf(tile))) found.set(key, tile);
       }
     }
   });
@@ -94,6 +101,7 @@ function eachChord(lines: Region, look: (x0: number, y0: number, x1: number, y1:
   }
 }
 
+/** Its sagitta is far less than the overlap, whose lines the neighbour shows. */
 const lookedChord = Math.PI / 60;
 
 /** Whether a line has a point in a box (Liang and Barsky's clipping, 1984). */

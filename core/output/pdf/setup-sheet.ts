@@ -1,19 +1,22 @@
 import { materialName, passesOf, type Job } from '../../job';
 import type { Block, Plan } from '../../plan';
 import { sayLength } from '../../say';
-import { formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
+import { formatLength, type DisplayUnit } from '../../units';
 import { blockWork, type WorkStep } from '../../wire/block-work';
 import { cautions } from '../cautions';
-import { passName } from '../format-program';
+import { namedHoles } from '../named-holes';
 import { offsetWord } from '../offset-word';
-import { writableKind } from '../program-steps';
+import { passName } from '../pass-name';
+import { offsetNumber, writableKind } from '../program-steps';
+import { reliefRows } from '../relief-rows';
 import { timeRows } from '../time-rows';
+import { workRows } from '../work-rows';
 import { drawBlock } from './block-drawing';
+import { columnNumber } from './column-number';
 import { finishedPaper, newPaper } from './paper';
 import type { SheetFonts } from './sheet-fonts';
 import { SheetFlow } from './sheet-flow';
 import { sheetHead } from './sheet-head';
-import { startHoles } from './start-holes';
 
 /**
  * What the person at the machine needs: for every block a picture, its size, the start holes, the order of work with
@@ -24,10 +27,12 @@ export function setupSheet(job: Job, plan: Plan, fonts: SheetFonts): string {
   const flow = new SheetFlow(paper);
   flow.facts(jobFacts(job, plan));
   for (const block of plan.blocks) addBlock(flow, block, job, plan);
+  const times = timeRows(plan, job);
+  flow.needs(timeRoom + rowHeight * times.length);
   flow.heading('Time');
   flow.table(
     [{ name: 'Member' }, { name: 'Machine time, wire, price' }],
-    timeRows(plan, job).map(({ label, text }) => [label, text]),
+    times.map(({ label, text }) => [label, text]),
   );
   flow.text('Setting up, measuring and standing still at a stop are not counted.');
   flow.heading('Cautions');
@@ -43,9 +48,14 @@ function jobFacts(job: Job, plan: Plan): readonly (readonly [string, string])[] 
     ['Clearance', `${sayLength(plan.clearance.perSide)} per side: ${plan.clearance.reason}`],
     ['Wire', `⌀ ${sayLength(job.wire.diameter)}`],
     ['Coordinates', `the drawing's, in ${job.output.unit === 'inch' ? 'inch' : 'mm'}`],
+    ...reliefRows(plan).map(({ label, text }) => [label, text] as const),
     ['Smallest inside radius', `die ${sayLength(plan.reach.die)}, punch ${sayLength(plan.reach.punch)}`],
   ];
 }
+
+/** A heading with the head of a table, and one row of it, mm: times that fit on a page are not torn apart. */
+const timeRoom = 18;
+const rowHeight = 4.7;
 
 /** The heading, the picture and the first facts stay together, mm. */
 const blockRoom = 125;
@@ -53,7 +63,7 @@ const blockRoom = 125;
 function addBlock(flow: SheetFlow, block: Block, job: Job, plan: Plan): void {
   const { unit } = job.output;
   const work = blockWork(plan, block);
-  const holes = startHoles(work);
+  const holes = namedHoles(plan).filter(({ blockId }) => blockId === block.id);
   flow.needs(blockRoom);
   flow.heading(`Block ${block.id}`);
   const { outline } = block;
@@ -69,6 +79,9 @@ function addBlock(flow: SheetFlow, block: Block, job: Job, plan: Plan): void {
     ['Lower left corner', `x ${length(outline.minX)}, y ${length(outline.minY)}`],
     ['Members', block.memberIds.join(', ')],
     ['Program', programWords(work, job)],
+    ...(work.some(({ member }) => member.relief)
+      ? ([['Clamping', 'with the cutting edge down: heights are measured from it']] as const)
+      : []),
   ]);
   flow.table(
     [
@@ -76,41 +89,37 @@ function addBlock(flow: SheetFlow, block: Block, job: Job, plan: Plan): void {
       { name: `x, ${unit}`, isNumber: true },
       { name: `y, ${unit}`, isNumber: true },
       { name: `⌀, ${unit}`, isNumber: true },
-      { name: 'Kind' },
-      { name: 'Member' },
+      { name: 'Made by' },
+      { name: 'Cut' },
     ],
-    holes.map(({ name, hole, memberId }) => [
+    holes.map(({ name, hole, cutId }) => [
       name,
-      ...coordinates([hole.x, hole.y], unit),
-      hole.kind === 'edge' ? '–' : formatLengthNumber(hole.diameter, unit),
-      { drilled: 'to be made', drawn: 'in the drawing', edge: 'from the edge' }[hole.kind],
-      memberId,
+      ...coordinates([hole.x, hole.y, hole.diameter], unit),
+      hole.kind === 'drawn' ? 'in the drawing' : 'to be drilled or eroded through',
+      cutId,
     ]),
   );
   flow.table(
-    [
-      { name: 'Order' },
-      { name: 'Member' },
-      { name: 'Start hole' },
-      { name: 'Cuts' },
-      { name: 'Stops and what to do' },
-    ],
-    work.map((step, k) => [
+    [{ name: 'Step' }, { name: 'What' }, { name: 'Cut' }, { name: 'Detail' }, { name: 'Someone there' }],
+    workRows(plan, block).map(({ kind, cutId, say, attended }, k) => [
       String(k + 1),
-      step.member.id,
-      holes.find(({ hole }) => hole === step.start)?.name ?? 'none fits',
-      cutsOf(step),
-      stopsOf(step),
+      kind,
+      cutId,
+      say,
+      attended ? 'YES' : '',
     ]),
   );
   addPasses(flow, block, work, job);
 }
 
+/** Each pass as it is planned, the relief among them, with what the control's offset table needs. */
 function addPasses(flow: SheetFlow, block: Block, work: readonly WorkStep[], job: Job): void {
   const { unit, style, program } = job.output;
   const isCompensated = writableKind(work, program) === 'compensated';
-  const last = passesOf(job, block.role).length - 1;
-  const number = (mm: number) => formatLengthNumber(mm, unit);
+  const stated = passesOf(job, block.role);
+  const all = work.flatMap(({ cut }) => cut.passes);
+  const planned = [...new Map(all.map((pass) => [pass.pass, pass])).values()].sort((a, b) => a.pass - b.pass);
+  const number = (mm: number) => columnNumber(mm, unit);
   flow.table(
     [
       { name: 'Pass' },
@@ -121,15 +130,18 @@ function addPasses(flow: SheetFlow, block: Block, work: readonly WorkStep[], job
       { name: `Feed, ${unit}/min`, isNumber: true },
       { name: 'Ra expected, µm', isNumber: true },
     ],
-    passesOf(job, block.role).map(({ sparkGap, stockLeft, feed, rate, roughness }, k) => [
-      passName(k),
-      number(sparkGap),
-      k === last ? '0' : number(stockLeft),
-      number(job.wire.diameter / 2 + sparkGap + stockLeft),
-      isCompensated ? offsetWord(style.offsets, k + 1) : 'none: wire centre',
-      number(feed ?? rate / job.blocks[block.role]),
-      roughness === null ? '–' : String(roughness),
-    ]),
+    planned.map((pass) => {
+      const by = pass.lean === 'relief' ? undefined : stated[pass.pass];
+      return [
+        passName(pass),
+        by ? number(by.sparkGap) : '–',
+        by ? number(pass.pass + 1 === stated.length ? 0 : by.stockLeft) : '–',
+        number(pass.offset),
+        isCompensated ? offsetWord(style.offsets, offsetNumber(pass)) : 'none: wire centre',
+        number(pass.feed),
+        typeof by?.roughness === 'number' ? String(by.roughness) : '–',
+      ];
+    }),
   );
 }
 
@@ -145,18 +157,5 @@ const programWords = (work: readonly WorkStep[], { output }: Job): string =>
     ? 'contour with G41/G42: set the registers below before running'
     : 'path of the wire centre: no offset in the control';
 
-function cutsOf({ runs }: WorkStep): string {
-  const words = runs.map(({ pass, part }) => `${passName(pass.pass)}${part === 'tabs' ? ', tab' : ''}`);
-  return words.filter((word, k) => word !== words[k - 1]).join('; ');
-}
-
-function stopsOf({ runs, threading }: WorkStep): string {
-  const stops = runs.flatMap(({ stop, pass }) =>
-    stop === null ? [] : [`before ${passName(pass.pass)}: ${stop}`],
-  );
-  const attended = threading.attended ? ['stay beside it: a piece comes loose'] : [];
-  return [...attended, ...stops, ...(threading.after === null ? [] : [`then ${threading.after}`])].join('; ');
-}
-
 const coordinates = (values: readonly number[], unit: DisplayUnit): readonly string[] =>
-  values.map((value) => formatLengthNumber(value, unit));
+  values.map((value) => columnNumber(value, unit));

@@ -69,6 +69,8 @@ export class SheetFlow {
         bottom: height - area.bottom,
       },
       theme: 'plain',
+      // A short table is not torn apart.
+      pageBreak: rows.length <= shortTable ? 'avoid' : 'auto',
       styles: {
         font: fontName,
         fontSize: 8,
@@ -132,6 +134,9 @@ export class SheetFlow {
     this.y = this.paper.area.top;
   }
 }
+
+/** Rows. */
+const shortTable = 8;
 
 /** A heading and the first lines of what it heads. */
 const headingRoom = 22;
