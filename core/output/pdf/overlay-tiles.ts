@@ -1,6 +1,7 @@
 import type { Box, Point, Region } from '../../geometry/contour';
 import { boxAround, contourBox, eachSegment } from '../../geometry/contour-measures';
-import { addSegment, emptyTable, num, pointAlong } from '../../geometry/segment-table';
+import { pointAlong } from '../../geometry/along-segment';
+import { addSegment, emptyTable, num } from '../../geometry/segment-table';
 
 /** A page's share of a chart. */
 export interface Tile {
