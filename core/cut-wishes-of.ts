@@ -1,4 +1,5 @@
 import type { Job } from './job';
+import { lastDecimal } from './last-decimal';
 import type { MemberRole } from './plan';
 import type { CutWishes } from './wire/cut-wishes';
 import type { CutChoices } from './wire/plan-cuts';
@@ -10,6 +11,7 @@ export function cutWishes(job: Job): Readonly<Record<MemberRole, CutWishes>> {
     height: job.blocks[role],
     wireDiameter: job.wire.diameter,
     sequence: job.setup.sequence,
+    lastDecimal: lastDecimal(job.output.style, job.output.unit),
   });
   return { die: wishes('die'), punch: wishes('punch') };
 }

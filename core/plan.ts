@@ -265,6 +265,8 @@ export interface Proof {
   readonly remainderAt: Point | null;
   /** Chord error of the polygons used, mm: the accuracy of this verdict. */
   readonly chord: number;
+  /** Deepest cut that this accuracy and the program's last decimal explain, mm. */
+  readonly allowed: number;
 }
 
 export interface Summary {

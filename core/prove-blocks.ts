@@ -1,4 +1,5 @@
 import { blockProgram } from './block-program';
+import { knownStock } from './check/known-stock';
 import { programFindings } from './check/program-findings';
 import { proofFindings } from './check/proof-findings';
 import { proveProgram, type ProgramProof } from './check/prove-program';
@@ -57,15 +58,10 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
       for (const member of members) {
         const own = proof.proofs.get(member.id) ?? unproved;
         proofs.set(member.id, own);
-        findings.push(
-          ...proofFindings(member.id, member.contourId, own, member.remainders, chordStock(member)),
-        );
+        const known = knownStock(member, plan.reach[member.role], proof.rounder);
+        findings.push(...proofFindings(member.id, member.contourId, own, known));
       }
     }
     return { proofOf: ({ id }) => proofs.get(id) ?? unproved, findings };
   };
 }
-
-/** Stock that the chords of a leaning wire leave in the program's plane, mm: the surface check knows of it. */
-const chordStock = ({ relief }: Member): number =>
-  relief?.kind === 'one tapered cut' ? (relief.planes[0]?.remainder ?? 0) : 0;

@@ -8,8 +8,8 @@ export const styleComments: Readonly<Record<string, readonly string[]>> = {
   name: ['As it is offered in the window, and named in the head of every program.'],
   numbers: ['Coordinates.'],
   'numbers.mmDecimals': [
-    'Decimals in a metric program, 3 to 6. Ends and centres of arcs are rounded to them: with fewer than 4, a program',
-    'with small arcs may not pass its proof.',
+    'Decimals in a metric program, 3 to 6. With fewer than 4, inside corners of programs with G41 and G42 come out',
+    '0.0025 mm larger in radius, and the proof has to allow for the rounding.',
   ],
   'numbers.inchDecimals': ['Decimals in an inch program, 4 to 7.'],
   'numbers.point': [

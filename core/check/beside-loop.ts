@@ -1,5 +1,5 @@
-import { tolerance } from '../geometry/tolerance';
 import type { Cut } from '../plan';
+import { compensationRoom } from '../wire/compensation-room';
 
 /**
  * How far off a pass's planned loop a move may run and still belong to it: rounding to the program's last decimal, and
@@ -11,5 +11,5 @@ export function besideLoop(passes: Cut['passes'], pass: number, step: number): n
   const apart = [pass - 1, pass + 1]
     .map((other) => Math.abs((passes[other]?.offset ?? Infinity) - own))
     .filter((distance) => distance > 2 * step);
-  return Math.min(4 * (step + tolerance.compensationRoom), ...apart.map((distance) => distance / 2));
+  return Math.min(4 * (step + compensationRoom(step)), ...apart.map((distance) => distance / 2));
 }

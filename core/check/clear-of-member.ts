@@ -104,17 +104,18 @@ class Edges {
     return least < below * below ? Math.sqrt(least) : Infinity;
   }
 
-  /** Whether a point is inside, by how often a ray to the right meets an edge. */
+  /** Whether the contours go round a point, by the edges that a ray to the right meets: openings may lie in openings. */
   surround({ x, y }: Point): boolean {
     const { ends } = this;
-    let isInside = false;
+    let rounds = 0;
     this.tree?.search(x, y, Infinity, y, (i) => {
       const [ax, ay] = [ends[4 * i] as number, ends[4 * i + 1] as number];
       const [bx, by] = [ends[4 * i + 2] as number, ends[4 * i + 3] as number];
-      if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) isInside = !isInside;
+      const isCrossed = ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax);
+      if (isCrossed) rounds += by > ay ? 1 : -1;
       return false;
     });
-    return isInside;
+    return rounds !== 0;
   }
 }
 

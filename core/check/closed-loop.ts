@@ -1,4 +1,5 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
+import { tolerance } from '../geometry/tolerance';
 import { lengthOf, pointOn } from './beside-move';
 import { LoopRuler } from './loop-ruler';
 import { onFirstRound, shifted, stretchesAlong, type Stretch } from './loop-stretches';
@@ -31,19 +32,33 @@ function aroundLoop(stretches: readonly Stretch[], ruler: LoopRuler, slack: numb
   const vertices: Vertex[] = [];
   if (!first) return { loop: null, fault: notCut(null, ruler.pointAt(0)) };
   const rounds = [...placed, ...placed.map((stretch) => shifted(stretch, ruler.length))];
+  const end = first.start + ruler.length;
   let reached = first.start;
   let next = 0;
-  while (reached < first.start + ruler.length - slack) {
-    let best: Stretch | null = null;
-    for (; next < rounds.length && (rounds[next] as Stretch).start <= reached + slack; next++) {
-      const stretch = rounds[next] as Stretch;
-      if (stretch.end > reached && (!best || stretch.end > best.end)) best = stretch;
+  let near: Stretch[] = [];
+  while (reached < end - tolerance.samePoint) {
+    const from = reached;
+    while (next < rounds.length && (rounds[next] as Stretch).start <= from + slack) {
+      near.push(rounds[next++] as Stretch);
     }
-    if (!best) return { loop: null, fault: notCut(null, ruler.pointAt(reached)) };
-    vertices.push(...partOf(best, reached, Math.min(best.end, first.start + ruler.length)));
+    near = near.filter((stretch) => stretch.end > from + tolerance.samePoint);
+    const best = goingOn(near, from);
+    if (!best) return { loop: null, fault: notCut(null, ruler.pointAt(from)) };
+    if (best.start >= end) break;
+    vertices.push(...partOf(best, from, Math.min(best.end, end)));
     reached = best.end;
   }
   return { loop: vertices, fault: null };
+}
+
+/** Of what begins there or before it the stretch that goes farthest; where there is none, the next one to begin. */
+function goingOn(stretches: readonly Stretch[], from: number): Stretch | null {
+  const begun = stretches.filter(({ start }) => start <= from + tolerance.samePoint);
+  if (begun.length > 0) return begun.reduce((best, one) => (one.end > best.end ? one : best));
+  return stretches.reduce<Stretch | null>(
+    (best, one) => (best && best.start <= one.start ? best : one),
+    null,
+  );
 }
 
 /** A stretch from one place along the loop to another as vertices, its end left to what follows. */

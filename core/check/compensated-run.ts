@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/contour';
-import { tolerance } from '../geometry/tolerance';
+import { compensationRoom } from '../wire/compensation-room';
 import { besideMove, headingAtEnd, headingAtStart, lengthOf, radiusOf, turnBetween } from './beside-move';
 import type { PlainMove } from './beside-move';
 import { meetingOfMoves } from './meeting-of-moves';
@@ -64,7 +64,7 @@ function join(before: Piece, after: Piece, left: number, step: number): Piece[] 
   if (!closes) return [{ ...straight, centre: corner, turn }];
   const meeting = meetingOfMoves(before, after, corner);
   if (meeting && trimEnd(before, meeting) && trimStart(after, meeting)) return [];
-  return gap <= tolerance.compensationRoom ? [straight] : null;
+  return gap <= compensationRoom(step) ? [straight] : null;
 }
 
 /** Rounding of the ends and the centre of both moves, in last decimals. */

@@ -16,9 +16,12 @@ export function programRules(reading: ProgramReading, saysFeeds: boolean): reado
   ];
 }
 
-function unevenArcs({ moves, step }: ProgramReading): ProgramFault[] {
+function unevenArcs({ moves, step, unit }: ProgramReading): ProgramFault[] {
   // Three points rounded in two coordinates.
-  const limit = Math.min(2 * Math.SQRT2 * step, tolerance.arcRadii);
+  const limit = Math.min(
+    2 * Math.SQRT2 * step,
+    unit === 'inch' ? tolerance.arcRadiiInch : tolerance.arcRadii,
+  );
   return moves.flatMap((move) => {
     const { from, to, centre, line } = move;
     if (!centre) return [];

@@ -1,6 +1,5 @@
 import type { Finding } from '../finding';
-import { tolerance } from '../geometry/tolerance';
-import type { Proof, Remainder } from '../plan';
+import type { Proof } from '../plan';
 import { findingOf } from '../finding-of';
 import { sayLength } from '../say';
 
@@ -9,18 +8,17 @@ export function proofFindings(
   memberId: string,
   contourId: string,
   proof: Proof,
-  remainders: readonly Remainder[],
-  /** Further depth of stock that is known and no remainder, mm. */
-  besides = 0,
+  /** Deepest stock that is known, mm. */
+  known: number,
 ): readonly Finding[] {
   const findings: Finding[] = [];
-  if (proof.gouge > tolerance.proofGouge) {
+  if (proof.gouge > proof.allowed) {
     findings.push(
       findingOf({
         code: 'proof-gouge',
         weight: 'stop',
         title: 'The proof found the wire cutting into the member',
-        message: `Swept along its path, the wire cuts ${sayLength(proof.gouge)} into the member; ${sayLength(tolerance.proofGouge)} is the accuracy of the proof.`,
+        message: `Swept along its path, the wire cuts ${sayLength(proof.gouge)} into the member; ${sayLength(proof.allowed)} is the accuracy of the proof and the program's last decimal.`,
         ...(proof.gougeAt ? { place: { ...proof.gougeAt, reach: 1 } } : {}),
         memberId,
         contourId,
@@ -34,8 +32,7 @@ export function proofFindings(
       }),
     );
   }
-  const known = remainders.reduce((depth, remainder) => Math.max(depth, remainder.depth), besides);
-  if (proof.remainder > known + tolerance.proofGouge) {
+  if (proof.remainder > known + proof.allowed) {
     findings.push(
       findingOf({
         code: 'proof-remainder',

@@ -2,6 +2,7 @@ import ClipperLib from 'clipper-lib';
 import type { Contour, Point, Region } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { Cut, MemberRole, Proof } from '../plan';
+import { allowedGouge } from './allowed-gouge';
 import { compareLoops, compareSwept, type Outlines, type Search, type Tile } from './compare-swept';
 import { EdgeIndex } from './edge-index';
 import {
@@ -18,7 +19,7 @@ import {
  * polygons, and what that leaves is compared with the designed contour. Nothing of our own offset takes part.
  *
  * `gouge` is how deep the sweep cuts into the member, `remainder` how deep the stock is that it leaves; both carry the
- * chord error of the polygons. Passed means that the gouge is within the proof tolerance; whether the remainder is
+ * chord error of the polygons. Passed means that the gouge is no deeper than `allowed`; whether the remainder is
  * known to the findings is for the caller to compare.
  *
  * The plane is halved until few edges are in a tile, and each tile is swept with the edges within a kerf of it: a
@@ -29,6 +30,8 @@ export function proveMember(
   role: MemberRole,
   finished: readonly FinishedLoop[],
   cuttingRadius: number,
+  /** Last decimal of the program that the loops were read from; 0 where they are exact. */
+  lastDecimal = 0,
 ): Proof {
   const grid = gridFor([...designed, ...finished.map(({ loop }) => loop)]);
   const wanted = designed.map((contour) => flattenContour(contour, grid));
@@ -49,13 +52,15 @@ export function proveMember(
   proveTile(whole, boxAround(whole, roomOf(search)), search);
   compareLoops(whole, search);
   const { gouge, remainder } = search;
+  const allowed = allowedGouge(lastDecimal);
   return {
-    passed: gouge.depth <= tolerance.proofGouge * grid.perMm && finished.length > 0,
+    passed: gouge.depth <= allowed * grid.perMm && finished.length > 0,
     gouge: gouge.depth / grid.perMm,
     gougeAt: toMm(gouge.at, grid),
     remainder: remainder.depth / grid.perMm,
     remainderAt: toMm(remainder.at, grid),
     chord: tolerance.proofChord,
+    allowed,
   };
 }
 

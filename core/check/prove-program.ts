@@ -1,7 +1,12 @@
+import type { Region } from '../geometry/contour';
+import { nearestLoop } from '../geometry/nearest-loop';
 import { tolerance } from '../geometry/tolerance';
 import type { Member, MemberRole, Proof } from '../plan';
 import { sayProblem } from '../problem';
 import { sayLength } from '../say';
+import { asCutRegion, pathLoops } from '../wire/as-cut';
+import { compensationRoom } from '../wire/compensation-room';
+import { allowedGouge } from './allowed-gouge';
 import { besideLoop } from './beside-loop';
 import { clearOfMember } from './clear-of-member';
 import { closedLoop } from './closed-loop';
@@ -34,6 +39,8 @@ export interface ProgramProof {
   /** By member id. */
   readonly proofs: ReadonlyMap<string, Proof>;
   readonly faults: readonly ProgramFault[];
+  /** How much rounder than the wire its contour is, mm; 0 where it says the way of the wire's centre itself. */
+  readonly rounder: number;
 }
 
 /**
@@ -49,7 +56,7 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
   if (!reading.ok) {
     const line = Number(/^line (\d+)$/.exec(reading.problem.where)?.[1] ?? Number.NaN);
     const fault = { line: Number.isNaN(line) ? null : line, say: sayProblem(reading.problem), at: null };
-    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults: [fault] };
+    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults: [fault], rounder: 0 };
   }
   const path = wirePath(reading.value, given.offsets);
   const faults = [
@@ -58,21 +65,28 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
     ...tableFaults(reading.value, given.offsets),
     ...path.faults,
   ];
-  const loops = members.map((member) => finishedLoops(member, path.moves, reading.value));
-  faults.push(...nearnessFaults(path.moves, given), ...loops.flatMap((of) => of.faults));
-  if (faults.length > 0) return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults };
+  const { step, moves } = reading.value;
+  const rounder = moves.some(({ side }) => side !== 'off') ? compensationRoom(step) : 0;
+  const loops = members.map((member) =>
+    finishedLoops(member, path.moves, step, roundedPath(member, given.reach, rounder)),
+  );
+  faults.push(...nearnessFaults(path.moves, given, step), ...loops.flatMap((of) => of.faults));
+  if (faults.length > 0) {
+    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults, rounder };
+  }
   const proofs = members.map(({ id, designed }, index): [string, Proof] => [
     id,
-    proveMember(designed, given.role, loops[index]?.finished ?? [], given.reach),
+    proveMember(designed, given.role, loops[index]?.finished ?? [], given.reach, step),
   ]);
-  return { proofs: new Map(proofs), faults };
+  return { proofs: new Map(proofs), faults, rounder };
 }
 
 /** Every loop of the member's cuts as the program's own moves close it. */
 function finishedLoops(
   { cuts }: Pick<Member, 'cuts'>,
   moves: readonly WireMove[],
-  { step }: ProgramReading,
+  step: number,
+  rounded: Region,
 ): { readonly finished: readonly FinishedLoop[]; readonly faults: readonly ProgramFault[] } {
   const finished: FinishedLoop[] = [];
   const faults: ProgramFault[] = [];
@@ -81,22 +95,30 @@ function finishedLoops(
     const finishing = passes.filter(({ lean }) => lean !== 'relief');
     const last = finishing.at(-1);
     if (!last) continue;
-    const { loop, fault } = closedLoop(moves, last.loop, besideLoop(finishing, finishing.length - 1, step));
+    const wanted = nearestLoop(rounded, last.loop) ?? last.loop;
+    const { loop, fault } = closedLoop(moves, wanted, besideLoop(finishing, finishing.length - 1, step));
     if (loop) finished.push({ waste, loop });
     else faults.push(fault);
   }
   return { finished, faults };
 }
 
+/** Where the wire goes if its contour is `rounder` than it would make it; empty where it is told its own way. */
+const roundedPath = (
+  { designed, role }: Pick<Member, 'designed' | 'role'>,
+  reach: number,
+  rounder: number,
+): Region => (rounder > 0 ? pathLoops(asCutRegion(designed, role, reach + rounder), role, reach) : []);
+
 /** The wire's way too near to a member or on its side; the finishing pass's own depth the sweep says more exactly. */
-function nearnessFaults(moves: readonly WireMove[], given: ProgramToProve): ProgramFault[] {
+function nearnessFaults(moves: readonly WireMove[], given: ProgramToProve, step: number): ProgramFault[] {
   const designed = given.members.flatMap((member) => member.designed);
   const near = clearOfMember(moves, designed, given.role, given.reach);
   const faults: ProgramFault[] = [];
   if (near.wrongSide !== null) {
     faults.push({ line: near.wrongSide, say: 'The wire cuts where the member has to stay', at: null });
   }
-  if (near.depth > tolerance.proofGouge) {
+  if (near.depth > allowedGouge(step)) {
     const say = `The wire cuts ${sayLength(near.depth)} into the member`;
     faults.push({ line: near.line, say, at: near.at });
   }

@@ -18,6 +18,6 @@ export function proveRelief({
     const finished = path.map((loop) => ({ waste: 'inside' as const, loop }));
     const proof = proveMember(wall, 'die', finished, relief?.levelRadius ?? 0);
     if (proof.gouge <= tolerance.proofGouge + gouge) return [];
-    return proofFindings(id, contourId, { ...proof, remainder: 0 }, []);
+    return proofFindings(id, contourId, { ...proof, remainder: 0 }, 0);
   });
 }

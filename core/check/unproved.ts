@@ -9,4 +9,5 @@ export const unproved: Proof = {
   remainder: 0,
   remainderAt: null,
   chord: tolerance.proofChord,
+  allowed: tolerance.proofGouge,
 };

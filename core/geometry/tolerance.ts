@@ -46,6 +46,8 @@ export const tolerance = {
   compensationRoom: 0.0005,
   /** The radii at both ends of a programmed arc may differ by this at most: RS274/NGC (NIST IR 6556) refuses more. */
   arcRadii: 0.002,
+  /** The same in a program in inch: 0.0002 in by the same source. */
+  arcRadiiInch: 0.00508,
   /** An offset as a program's comment states it may be off by rounding to a tenth of a micrometre. */
   statedOffset: 0.00006,
   /** Two roots of a distance equation nearer than this share of a stretch are one: a tenth of a nanometre on a metre. */

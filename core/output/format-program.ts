@@ -1,7 +1,9 @@
 import type { Point } from '../geometry/contour';
+import { decimalsOf } from '../last-decimal';
 import type { ProgramStyle } from '../program-style';
 import { mmPerInch, type DisplayUnit } from '../units';
 import { BlockWriter, type ProgramLine } from './block-writer';
+import { bulgeOver } from './bulge-over';
 import { numberText } from './number-text';
 import { offsetWord } from './offset-word';
 import type { ProgramStep } from './program-steps';
@@ -41,7 +43,9 @@ class Program {
   readonly out: BlockWriter;
   private readonly style: ProgramStyle;
   private readonly unit: DisplayUnit;
-  private at: Point = { x: Number.NaN, y: Number.NaN };
+  private at: Point = nowhere;
+  /** The same before rounding, mm. */
+  private exactAt: Point = nowhere;
   /** U and V as last said, in steps. */
   private lean: Point = upright;
   /** The motion word of the block before; empty where the next block must say its own and both coordinates. */
@@ -76,6 +80,7 @@ class Program {
     switch (step.kind) {
       case 'thread': {
         this.at = this.onGrid(step.at);
+        this.exactAt = step.at;
         this.out.block([this.word('G', 0), ...this.point('X', 'Y', this.at)]);
         const size = step.hole ? `start hole ${this.said(step.hole.diameter)}` : 'no start hole fits here';
         this.halt(this.style.thread, `thread the wire - ${size}`);
@@ -117,11 +122,14 @@ class Program {
     this.motion = '';
   }
 
-  private move({ to: exact, bulge, lean: exactLean }: Extract<ProgramStep, { kind: 'move' }>) {
+  private move({ to: exact, bulge: exactBulge, lean: exactLean }: Extract<ProgramStep, { kind: 'move' }>) {
     const to = this.onGrid(exact);
     const lean = this.onGrid(exactLean ?? upright);
-    const { at, style } = this;
+    const { at, style, exactAt } = this;
+    this.exactAt = exact;
     if (isSame(to, at) && isSame(lean, this.lean)) return;
+    const chord = distance(exactAt, exact) * this.perMm();
+    const bulge = bulgeOver(exactBulge, chord, distance(at, to));
     const centre = roundArc(at, to, bulge);
     const way = this.word('G', centre === null ? 1 : bulge > 0 ? 3 : 2);
     const isAfresh = this.motion === '' || this.before !== '';
@@ -175,7 +183,7 @@ class Program {
 
   /** Whole steps of the number format, so that every later sum of coordinates is exact. */
   private onGrid(point: Point): Point {
-    const scale = 10 ** this.decimals() / this.perUnit();
+    const scale = this.perMm();
     return { x: Math.round(point.x * scale), y: Math.round(point.y * scale) };
   }
 
@@ -192,7 +200,12 @@ class Program {
   }
 
   private decimals(): number {
-    return this.unit === 'inch' ? this.style.numbers.inchDecimals : this.style.numbers.mmDecimals;
+    return decimalsOf(this.style, this.unit);
+  }
+
+  /** Steps of the number format. */
+  private perMm(): number {
+    return 10 ** this.decimals() / this.perUnit();
   }
 
   private perUnit(): number {
@@ -200,6 +213,10 @@ class Program {
   }
 }
 
+const nowhere: Point = { x: Number.NaN, y: Number.NaN };
+
 const upright: Point = { x: 0, y: 0 };
+
+const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 const isSame = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;

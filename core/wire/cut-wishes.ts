@@ -6,4 +6,6 @@ export interface CutWishes extends LeadSettings {
   readonly height: number;
   readonly wireDiameter: number;
   readonly sequence: SetupSettings['sequence'];
+  /** Of the coordinates in the programs. */
+  readonly lastDecimal: number;
 }

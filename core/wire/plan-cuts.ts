@@ -1,19 +1,20 @@
 import { noChoice, type CutChoice } from '../cut-settings';
 import type { Contour, Region, Vertex } from '../geometry/contour';
 import { contourArea, reversedContour } from '../geometry/contour-measures';
-import { nearestPosition } from '../geometry/loop-position';
+import { nearestLoop } from '../geometry/nearest-loop';
 import { prepareRegion } from '../geometry/offset-region';
-import { tolerance } from '../geometry/tolerance';
 import { windingNumber } from '../geometry/winding';
 import type { Cut, MemberRole, Site } from '../plan';
-import { asCutRegion, pathLoops } from './as-cut';
+import { pathLoops } from './as-cut';
 import { buildCut, type PassLoops } from './build-cut';
+import { compensationRoom } from './compensation-room';
 import type { CutLayout } from './cut-layout';
 import type { CutWishes } from './cut-wishes';
 import { rollingPath, type SharpPath } from './corner-extension';
 import { orderOfWork } from './order-of-work';
 import type { PassOffset } from './pass-offsets';
 import { placeCut } from './place-cut';
+import { toldContours } from './told-contours';
 
 /** What the checks need to know of a cut besides its paths. */
 export interface PlannedCut {
@@ -41,14 +42,10 @@ export function planCuts(
   choices: CutChoices,
   sharp: SharpPath = rollingPath,
 ): readonly PlannedCut[] {
-  const prepared = prepareRegion(
-    designed,
-    Math.max(...offsets.map(({ offset }) => offset)) + tolerance.compensationRoom,
-  );
+  const room = compensationRoom(wishes.lastDecimal);
+  const prepared = prepareRegion(designed, Math.max(...offsets.map(({ offset }) => offset)) + room);
   const loopsOf = offsets.map(({ offset }) => pathLoops(prepared, role, offset, sharp));
-  const contoursOf = offsets.map(({ offset }) =>
-    asCutRegion(prepared, role, offset + tolerance.compensationRoom),
-  );
+  const contoursOf = offsets.map(({ offset }) => toldContours(prepared, role, offset, wishes.lastDecimal));
   const finals = [...(loopsOf[loopsOf.length - 1] ?? [])].sort(
     (a, b) => Math.abs(contourArea(b)) - Math.abs(contourArea(a)),
   );
@@ -95,19 +92,6 @@ function belongingTo(final: Contour, waste: 'inside' | 'outside', loops: Region)
     return windingNumber(outer, x, y) !== 0;
   });
   return own.sort((a, b) => Math.abs(contourArea(b)) - Math.abs(contourArea(a)));
-}
-
-function nearestLoop(loops: Region, to: Contour): Contour | null {
-  const at = to[0] as Vertex;
-  let nearest: Contour | null = null;
-  let least = Infinity;
-  for (const loop of loops) {
-    const { distance } = nearestPosition(loop, at);
-    if (distance >= least) continue;
-    least = distance;
-    nearest = loop;
-  }
-  return nearest;
 }
 
 function travelled(loop: Contour, direction: CutWishes['direction']): Contour {

@@ -1,5 +1,4 @@
 import { CircleCheck, CircleDashed } from 'lucide-react';
-import { tolerance } from '../../core/geometry/tolerance';
 import type { Plan } from '../../core/plan';
 import { formatLength, type DisplayUnit } from '../../core/units';
 import { jobOf } from '../state/app-state';
@@ -44,10 +43,12 @@ export function ReleaseState() {
 /** The verdict, and beside it how exact it is. */
 function proofWords({ summary, pairs }: Plan, unit: DisplayUnit): string {
   const say = (mm: number) => formatLength(mm, unit);
-  const chord = Math.max(0, ...pairs.flatMap(({ die, punch }) => [die.proof.chord, punch.proof.chord]));
+  const proofs = pairs.flatMap(({ die, punch }) => [die.proof, punch.proof]);
+  const chord = Math.max(0, ...proofs.map((proof) => proof.chord));
+  const allowed = Math.max(0, ...proofs.map((proof) => proof.allowed));
   return (
     `Proof by a second method, to ${say(chord)}: cuts ${say(summary.largestGouge)} into a member at most ` +
-    `(${say(tolerance.proofGouge)} allowed), leaves ${say(summary.largestRemainder)} at most.`
+    `(${say(allowed)} allowed), leaves ${say(summary.largestRemainder)} at most.`
   );
 }
 

@@ -113,7 +113,15 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
         threadings: [mainThenTabs(passes)],
       },
     ],
-    proof: { passed: true, gouge: 0, gougeAt: null, remainder: 0, remainderAt: null, chord: 0.0001 },
+    proof: {
+      passed: true,
+      gouge: 0,
+      gougeAt: null,
+      remainder: 0,
+      remainderAt: null,
+      chord: 0.0001,
+      allowed: 0.0005,
+    },
   };
 }
 

@@ -22,6 +22,7 @@ export const plainWishes: CutWishes = {
   height: 25,
   wireDiameter: 0.25,
   sequence: 'part by part',
+  lastDecimal: 0.00001,
 };
 
 export interface CutChanges {

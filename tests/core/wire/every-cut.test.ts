@@ -12,7 +12,13 @@ const passes = passOffsets(0.25, [
   { sparkGap: 0.022, stockLeft: 0.004, feed: 6 },
   { sparkGap: 0.02, stockLeft: 0, feed: 8 },
 ]);
-const wishes: CutWishes = { ...newLead, height: 25, wireDiameter: 0.25, sequence: 'part by part' };
+const wishes: CutWishes = {
+  ...newLead,
+  height: 25,
+  lastDecimal: 0.00001,
+  wireDiameter: 0.25,
+  sequence: 'part by part',
+};
 
 const shapes = ['perpendicular', 'straight', 'tangent arc'] as const;
 const variations = shapes.flatMap((shape) =>

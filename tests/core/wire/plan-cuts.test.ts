@@ -20,6 +20,7 @@ const wishes: CutWishes = {
   height: 25,
   wireDiameter: 0.25,
   sequence: 'part by part',
+  lastDecimal: 0.00001,
 };
 const passes = [
   { sparkGap: 0.025, stockLeft: 0.015, feed: 4 },
