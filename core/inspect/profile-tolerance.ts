@@ -19,6 +19,19 @@ export function zoneLimits({ width, outside }: ProfileTolerance): {
   return { low: high - width, high };
 }
 
+/**
+ * The tolerance as drawings state it: the bare width where it is equally disposed; else the width, U and what lies
+ * outside the material (ASME Y14.5, U in a circle), and UZ with the shift of the zone's middle (ISO 1101).
+ * `say` writes a length.
+ */
+export function sayTolerance(tolerance: ProfileTolerance, say: (mm: number) => string): string {
+  if (tolerance.outside === null || zoneMiddle(tolerance) === 0)
+    return `${say(tolerance.width)} (ISO 1101, ASME Y14.5)`;
+  const shift = zoneMiddle(tolerance);
+  const signed = `${shift > 0 ? '+' : ''}${say(shift)}`;
+  return `${say(tolerance.width)} (U) ${say(tolerance.outside)} (ASME Y14.5), ${say(tolerance.width)} UZ ${signed} (ISO 1101)`;
+}
+
 /** The deviation in the middle of the zone, mm: 0 where it is equally disposed. */
 export const zoneMiddle = (tolerance: ProfileTolerance): number => {
   const { low, high } = zoneLimits(tolerance);

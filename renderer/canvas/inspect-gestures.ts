@@ -1,14 +1,12 @@
 import type { Point } from '../../core/geometry/contour';
 import { clearanceAtStation, stationNear } from '../../core/inspect/probe-clearance';
-import { snapPlace, type SnapPlace } from '../../core/inspect/snap-place';
-import { measuringIndex } from '../picture/measuring-index';
 import type { App } from '../state/app-store';
 import { pickPoint } from '../state/pick-point';
 import { setInspect } from '../state/set-inspect';
+import { snapAt } from '../state/snap-at';
 import { toDrawing, type ScreenPoint } from '../state/viewport';
 
-/** Pixels within which a picked point holds on to something, and the probe to the punch. */
-const grasp = 12;
+/** Pixels within which the probe holds on to the punch. */
 const probeGrasp = 40;
 
 /** Pointing: the probe runs along the punch, or the pick finds what it can hold on to. */
@@ -39,11 +37,4 @@ function probed(app: App, place: Point): number | null {
   if (!clearance || station === null) return null;
   const { at } = clearanceAtStation(clearance.map, clearance.punch, station);
   return Math.hypot(at.x - place.x, at.y - place.y) * viewport.scale <= probeGrasp ? station : null;
-}
-
-function snapAt(app: App, place: Point): SnapPlace | null {
-  const { made, inspect, viewport } = app.store.getState();
-  if (!made) return null;
-  const from = inspect.tool === 'distance' ? (inspect.picks.at(-1) ?? null) : null;
-  return snapPlace(measuringIndex(made.plan), place, grasp / viewport.scale, from);
 }

@@ -1,7 +1,9 @@
 import { useCallback, useMemo } from 'react';
 import type { Context } from 'konva/lib/Context';
 import { Shape } from 'react-konva';
+import { newInspection } from '../../core/inspection-settings';
 import { clearanceAtStation } from '../../core/inspect/probe-clearance';
+import { zoneLimits } from '../../core/inspect/profile-tolerance';
 import { jobOf } from '../state/app-state';
 import { comparedSet } from '../state/compared-set';
 import { inspectedPair } from '../state/inspected-pair';
@@ -32,6 +34,8 @@ export function InspectGeometry({ scene, view }: LayerProps) {
   const set = useAppState(comparedSet);
   const profile = useMemo(() => (set ? contourChunks(set.target.profile) : []), [set]);
   const times = useAppState(whiskerTimes);
+  const zone = useAppState((state) => jobOf(state)?.inspection.profile ?? newInspection.profile);
+  const limits = useMemo(() => zoneLimits(zone), [zone]);
   const pointedRow = useAppState((state) => (section === 'revision' ? state.inspect.pointedRow : null));
   const draw = useCallback(
     ({ _context: context }: Context) => {
@@ -43,11 +47,11 @@ export function InspectGeometry({ scene, view }: LayerProps) {
       if (section === 'clearance' && clearance) {
         if (picture === 'light') drawLight(context, clearance, view);
         else drawClearance(context, clearance, view, shown);
-      } else if (section === 'points' && set) drawPoints(context, set, profile, view, times);
+      } else if (section === 'points' && set) drawPoints(context, set, profile, view, times, limits);
       else if (section === 'revision' && revision) drawRevision(context, revision, view, pointedRow);
       else if (scene) drawMembers(context, scene, view, (part) => !hidden.includes(part));
     },
-    [section, picture, hidden, clearance, revision, set, profile, times, scene, view, pointedRow],
+    [section, picture, hidden, clearance, revision, set, profile, times, limits, scene, view, pointedRow],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }

@@ -1,5 +1,7 @@
+import { bandNames, bands } from '../../core/inspect/band';
+import { pictureParts, type AppState, type PicturePart } from '../state/app-state';
+import type { InspectSection } from '../state/inspect-state';
 import { useApp, useAppState } from '../state/use-app';
-import { pictureParts, type PicturePart } from '../state/app-state';
 
 const names: Readonly<Record<PicturePart, string>> = {
   edges: 'Edges of the part',
@@ -26,7 +28,7 @@ const names: Readonly<Record<PicturePart, string>> = {
 export function Legend() {
   const { store } = useApp();
   const hidden = useAppState((state) => state.hidden);
-  const pane = useAppState((state) => state.pane);
+  const parts = useAppState(partsInView);
   const hasRelief = useAppState(
     ({ made }) => made?.plan.pairs.some(({ die }) => die.relief !== undefined) ?? false,
   );
@@ -36,7 +38,7 @@ export function Legend() {
     });
   return (
     <div className="legend" role="group" aria-label="Parts of the picture">
-      {pictureParts[pane]
+      {parts
         .filter((part) => part !== 'relief' || hasRelief)
         .map((part) => (
           <button
@@ -50,8 +52,40 @@ export function Legend() {
             {names[part]}
           </button>
         ))}
+      <BandKey />
     </div>
   );
+}
+
+/** What the picture can show just now. */
+function partsInView({ pane, inspect }: AppState): readonly PicturePart[] {
+  return pane === 'inspect' ? inspectParts[inspect.section] : pictureParts[pane];
+}
+
+const inspectParts: Readonly<Record<InspectSection, readonly PicturePart[]>> = {
+  clearance: ['die', 'punch', 'as designed', 'readings'],
+  points: ['readings'],
+  measuring: ['die', 'punch', 'readings'],
+  sheets: ['die', 'punch', 'readings'],
+  revision: [],
+};
+
+/** How the clearance map says what the clearance is, of what there is in it. */
+function BandKey() {
+  const map = useAppState(({ pane, inspect }) =>
+    pane === 'inspect' && inspect.section === 'clearance' && inspect.picture === 'map'
+      ? (inspect.clearance?.map ?? null)
+      : null,
+  );
+  if (!map) return null;
+  return bands
+    .filter((band) => map.stretches.some((stretch) => stretch.band === band))
+    .map((band) => (
+      <span key={band} className="legend-entry legend-words">
+        <span className={`band band-${band}`} aria-hidden="true" />
+        {bandNames[band]}
+      </span>
+    ));
 }
 
 function Swatch({ part }: { part: PicturePart }) {

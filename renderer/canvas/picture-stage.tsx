@@ -3,6 +3,7 @@ import type { Context } from 'konva/lib/Context';
 import { Layer, Shape, Stage } from 'react-konva';
 import type { GapBin } from '../../core/drawing/gap-histogram';
 import { jobOf, type PicturePart } from '../state/app-state';
+import { resized } from '../state/resized';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
 import { buildContours, buildLines, type ContoursScene, type LinesScene } from './drawing-scene';
@@ -208,7 +209,7 @@ function useMeasuredSize(frame: React.RefObject<HTMLDivElement | null>): void {
       const { clientWidth: width, clientHeight: height } = element;
       const known = store.getState().canvasSize;
       if (width > 0 && height > 0 && (width !== known.width || height !== known.height)) {
-        store.setState({ canvasSize: { width, height } });
+        store.setState((state) => resized(state, { width, height }));
       }
     });
     watcher.observe(element);

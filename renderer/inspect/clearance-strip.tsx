@@ -2,7 +2,8 @@ import { useMemo, useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import type { ChartPoint } from '../../core/inspect/clearance-chart';
 import type { ClearanceMap } from '../../core/inspect/clearance-map';
 import { clearanceAtStation } from '../../core/inspect/probe-clearance';
-import { formatLength } from '../../core/units';
+import type { ClearancePlace } from '../../core/inspect/clearance-place';
+import { degrees, formatLength } from '../../core/units';
 import { setInspect } from '../state/set-inspect';
 import { showPlace } from '../state/show-place';
 import { useApp, useAppState } from '../state/use-app';
@@ -41,7 +42,8 @@ export function ClearanceStrip() {
     setInspect(app, { heldStation: ((next % map.perimeter) + map.perimeter) % map.perimeter });
   };
   const shown = pointedStation ?? heldStation;
-  const words = shown === null ? '' : formatLength(clearanceAtStation(map, punch, shown).clearance, unit);
+  const place = shown === null ? null : clearanceAtStation(map, punch, shown);
+  const words = place ? formatLength(place.clearance, unit) : '';
   return (
     <div className="strip" role="group" aria-label="Clearance along the punch">
       <svg className="strip-levels" width={76} height={height} aria-hidden="true">
@@ -91,10 +93,19 @@ export function ClearanceStrip() {
       <output className="strip-words">
         {shown === null
           ? `${formatLength(map.perimeter, unit)} round the punch`
-          : `${words} at ${formatLength(shown, unit)} along the punch`}
+          : `${words} at ${formatLength(shown, unit)} along the punch${place ? normalWords(place) : ''}`}
       </output>
     </div>
   );
+}
+
+/** The way from the punch to the die, counter-clockwise from the drawing's x; nothing where they touch. */
+function normalWords({ at, foot, clearance }: ClearancePlace): string {
+  // Where they overlap the nearest point of the die lies behind.
+  const way = clearance < 0 ? -1 : 1;
+  const [x, y] = [way * (foot.x - at.x), way * (foot.y - at.y)];
+  if (x === 0 && y === 0) return '';
+  return `, normal ${Number(degrees(Math.atan2(y, x)).toFixed(2))}°`;
 }
 
 interface Level {

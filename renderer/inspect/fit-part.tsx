@@ -33,34 +33,39 @@ export function FitPart({ job, set, index }: { job: Job; set: MeasuredSet; index
   const fit = (part: Partial<Fit>, say: string) => change({ fit: { ...set.fit, ...part } }, say);
   return (
     <Part title="Fit">
-      <p className="part-line">
-        Measured on{' '}
-        <Choice
-          label="Measured on"
-          value={set.target}
-          text={targets.find(({ id }) => id === set.target)?.name ?? 'something that is gone'}
-          options={targets.map(({ id, name }) => ({ value: id, name }))}
-          onChoose={(target) => change({ target }, `${set.name} measured on ${target}`)}
-        />
-        , laid over it by{' '}
-        <Choice
-          label="Fit"
-          value={set.fit.method}
-          options={methods}
-          onChoose={(method) => fit({ method }, `Fit by ${method}`)}
-        />
-        , outliers{' '}
-        <Choice
-          label="Outliers"
-          value={set.fit.outliers}
-          options={[
-            { value: 'keep', name: 'kept' },
-            { value: 'leave out', name: 'left out' },
-          ]}
-          onChoose={(outliers) => fit({ outliers }, `Outliers: ${outliers}`)}
-        />
-        .
-      </p>
+      <dl className="facts inspect-facts">
+        <dt>Measured on</dt>
+        <dd>
+          <Choice
+            label="Measured on"
+            value={set.target}
+            text={targets.find(({ id }) => id === set.target)?.name ?? 'something that is gone'}
+            options={targets.map(({ id, name }) => ({ value: id, name }))}
+            onChoose={(target) => change({ target }, `${set.name} measured on ${target}`)}
+          />
+        </dd>
+        <dt>Laid over it by</dt>
+        <dd>
+          <Choice
+            label="Fit"
+            value={set.fit.method}
+            options={methods}
+            onChoose={(method) => fit({ method }, `Fit by ${method}`)}
+          />
+        </dd>
+        <dt>Outliers</dt>
+        <dd>
+          <Choice
+            label="Outliers"
+            value={set.fit.outliers}
+            options={[
+              { value: 'keep', name: 'kept' },
+              { value: 'leave out', name: 'left out' },
+            ]}
+            onChoose={(outliers) => fit({ outliers }, `Outliers: ${outliers}`)}
+          />
+        </dd>
+      </dl>
       {set.fit.method !== 'as measured' && (
         <div className="inspect-ticks" role="group" aria-label="The fit may">
           {freedoms.map(([key, name]) => (

@@ -1,9 +1,9 @@
+import { bandNames } from '../../core/inspect/band';
 import type { MeasuredPairOf } from '../../core/inspect/inspection';
 import { formatLength } from '../../core/units';
 import { Part } from '../drawing/part';
 import { showPlace } from '../state/show-place';
 import { useApp, useAppState } from '../state/use-app';
-import { bandNames } from './outside-list';
 
 /** The real clearance of every pair of which both members were measured, with a verdict by place. */
 export function MeasuredPairPart() {

@@ -1,12 +1,16 @@
 import { Pin, Trash2 } from 'lucide-react';
 import { ToggleGroup } from 'radix-ui';
+import { useState } from 'react';
 import { valueOfReading, type Reading } from '../../core/inspect/reading';
 import { degrees, formatLength, type DisplayUnit } from '../../core/units';
+import { CoordinateInput } from '../controls/coordinate-input';
 import { Part } from '../drawing/part';
 import { jobOf } from '../state/app-state';
 import { setInspection } from '../state/edits/set-inspection';
 import { editJob } from '../state/job-edit';
+import { pickPoint } from '../state/pick-point';
 import { setInspect } from '../state/set-inspect';
+import { snapAt } from '../state/snap-at';
 import { useApp, useAppState } from '../state/use-app';
 
 const tools: readonly { readonly kind: Reading['kind']; readonly name: string; readonly how: string }[] = [
@@ -57,6 +61,7 @@ export function MeasuringSection() {
           {how ?? 'Choose what to measure. Points hold on to ends, middles, centres, tangents and edges.'}
           {picks.length > 0 && ` ${picks.length} picked.`}
         </p>
+        {tool && <TypedPoint />}
         {reading && (
           <div className="plain-row" role="status">
             <span className="place-value">{sayReading(reading, unit)}</span>
@@ -103,6 +108,25 @@ export function MeasuringSection() {
         )}
       </Part>
     </>
+  );
+}
+
+/** A point by its coordinates, for whoever has no pointer or knows the place; it holds on to what is there. */
+function TypedPoint() {
+  const app = useApp();
+  const [at, setAt] = useState({ x: 0, y: 0 });
+  return (
+    <p className="part-line">
+      Point at x <CoordinateInput label="x of the point" value={at.x} onCommit={(x) => setAt({ ...at, x })} />
+      , y <CoordinateInput label="y of the point" value={at.y} onCommit={(y) => setAt({ ...at, y })} />{' '}
+      <button
+        type="button"
+        className="button button-small"
+        onClick={() => pickPoint(app, snapAt(app, at), at)}
+      >
+        Take it
+      </button>
+    </p>
   );
 }
 

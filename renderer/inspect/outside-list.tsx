@@ -1,17 +1,10 @@
-import type { Band } from '../../core/inspect/band';
+import { bandNames } from '../../core/inspect/band';
 import type { ClearanceMap } from '../../core/inspect/clearance-map';
 import type { ClearancePlace } from '../../core/inspect/clearance-place';
 import { outsidePlaces } from '../../core/inspect/outside-places';
 import { formatLength } from '../../core/units';
 import { setInspect } from '../state/set-inspect';
 import { useApp, useAppState } from '../state/use-app';
-
-export const bandNames: Readonly<Record<Band, string>> = {
-  contact: 'touching or overlapping',
-  tight: 'too little',
-  within: 'within the tolerance',
-  wide: 'too much',
-};
 
 export interface OutsideListProps {
   readonly map: ClearanceMap;

@@ -26,9 +26,12 @@ export function PointsSection() {
   const answer = measured?.measured[index];
   return (
     <>
-      <Part title="Measured points" aside={<SetChoice />}>
+      <Part title="Measured points" aside={`${job?.inspection.measured.length ?? 0} sets`}>
         {job && set ? (
-          <SetLine set={set} index={index} />
+          <>
+            <SetChoice />
+            <SetLine set={set} index={index} />
+          </>
         ) : (
           <p className="panel-note">
             A list of x and y from a vision system or a coordinate measuring machine: one point a line, with a
@@ -60,7 +63,7 @@ function SetChoice() {
   const sets = useAppState((state) => jobOf(state)?.inspection.measured);
   const index = useAppState((state) => state.inspect.set);
   const chosen = sets?.[index];
-  if (!sets || !chosen) return <>none yet</>;
+  if (!sets || !chosen) return null;
   return (
     <Choice
       label="Set of points"

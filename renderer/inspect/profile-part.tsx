@@ -1,5 +1,5 @@
 import type { Job } from '../../core/job';
-import { zoneLimits } from '../../core/inspect/profile-tolerance';
+import { sayTolerance, zoneLimits } from '../../core/inspect/profile-tolerance';
 import { formatLength } from '../../core/units';
 import { LengthInput } from '../controls/length-input';
 import { Part } from '../drawing/part';
@@ -45,8 +45,9 @@ export function ProfilePart({ job }: { job: Job }) {
           checked={profile.outside === null}
           onChange={({ target }) => set({ outside: target.checked ? null : high }, false)}
         />
-        Half on either side (ISO 1101, ASME Y14.5)
+        Half on either side
       </label>
+      <p className="panel-note part-line">On the drawing: {sayTolerance(profile, length)}</p>
     </Part>
   );
 }

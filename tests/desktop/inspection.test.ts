@@ -41,6 +41,7 @@ windowTest(
     const at = await pointOn(picture, { x: 19.95, y: 10 });
     await page.mouse.move(at.x, at.y);
     await soon(() => chart.getAttribute('aria-valuetext')).toMatch(/: 0\.05 mm$/);
+    await page.getByText(/^0\.05 mm at .* along the punch, normal 0°$/).waitFor();
     await page.mouse.click(at.x, at.y);
     await shoot('inspect-shifted');
     const box = await chart.boundingBox();
@@ -101,8 +102,17 @@ windowTest('measuring: a radius is picked and pinned; sheets are stated and writ
   await page.mouse.move(edge.x, edge.y);
   await page.mouse.click(edge.x, edge.y);
   await page.getByRole('status').filter({ hasText: 'radius' }).waitFor();
-  await button('Pin').click();
+  await page.getByRole('button', { name: 'Pin', exact: true }).click();
   await page.getByRole('button', { name: /^Take out the radius/ }).waitFor();
+  // Without a pointer: two rivet holes 5 mm apart, by their centres.
+  await page.getByRole('radio', { name: 'Distance' }).click();
+  for (const x of ['3.2', '8.2']) {
+    await typeInto(field('x of the point'), x);
+    await typeInto(field('y of the point'), '5');
+    await button('Take it').click();
+  }
+  await page.getByRole('status').filter({ hasText: '5 mm' }).waitFor();
+  await page.getByRole('button', { name: 'Pin', exact: true }).click();
   await shoot('inspect-measuring');
 
   await page.getByRole('radio', { name: 'Sheets' }).click();
@@ -122,7 +132,7 @@ windowTest('measuring: a radius is picked and pinned; sheets are stated and writ
   for (const name of sheets) expect(readFileSync(join(folder, name)).subarray(0, 5).toString()).toBe('%PDF-');
   const job = openJobFile(readFileSync(join(folder, 'rain-gauge-contact-spring.diewright.json'), 'utf8'));
   expect(job.ok && job.value.job.sheet).toMatchObject({ revision: 'B', date: '25 Nov 2026' });
-  expect(job.ok && job.value.job.inspection.readings).toHaveLength(1);
+  expect(job.ok && job.value.job.inspection.readings).toHaveLength(2);
   expect(troubles).toEqual([]);
 });
 

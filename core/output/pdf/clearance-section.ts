@@ -1,4 +1,5 @@
-import type { Band } from '../../inspect/band';
+import { bandNames, type Band } from '../../inspect/band';
+import type { Region } from '../../geometry/contour';
 import type { ClearanceMap } from '../../inspect/clearance-map';
 import { outsidePlaces } from '../../inspect/outside-places';
 import type { PairClearance } from '../../inspect/pair-clearance';
@@ -19,13 +20,6 @@ export const bandStrokes: Readonly<Record<Band, Stroke>> = {
   wide: { colour: colours.wide, width: 0.7, dash: [1.4, 0.9] },
 };
 
-export const bandNames: Readonly<Record<Band, string>> = {
-  contact: 'touching or overlapping',
-  tight: 'too little',
-  within: 'within the tolerance',
-  wide: 'too much',
-};
-
 /** The clearance of one pair: picture, numbers, chart and every place outside the tolerance. */
 export function clearanceSection(
   flow: SheetFlow,
@@ -37,15 +31,7 @@ export function clearanceSection(
   const { map } = pair;
   flow.needs(sectionRoom);
   flow.heading(title);
-  flow.picture({
-    box: pair.die.map(contourBox).reduce(boxAround, contourBox([])),
-    height: 78,
-    say: 'Die solid blue; punch by clearance: thick too little, thin within, dashed too much, black touching.',
-    draw: (view) => {
-      strokeRegion(view, pair.die, memberStroke('die', 0.2));
-      for (const { band, chain } of map.stretches) strokeChain(view, chain, bandStrokes[band]);
-    },
-  });
+  clearancePicture(flow, pair.die, map);
   flow.facts(clearanceFacts(map, unit));
   const area = flow.area(38);
   chartDrawing(paper, area, map, pair.chart, unit);
@@ -76,6 +62,19 @@ const mostPlaces = 30;
 
 /** A picture, its numbers and its chart stay together, mm. */
 const sectionRoom = 165;
+
+/** The die's edge, and the punch's by its clearance. */
+export function clearancePicture(flow: SheetFlow, die: Region, map: ClearanceMap): void {
+  flow.picture({
+    box: die.map(contourBox).reduce(boxAround, contourBox([])),
+    height: 78,
+    say: 'Die solid blue; punch by clearance: thick too little, thin within, dashed too much, black touching.',
+    draw: (view) => {
+      strokeRegion(view, die, memberStroke('die', 0.2));
+      for (const { band, chain } of map.stretches) strokeChain(view, chain, bandStrokes[band]);
+    },
+  });
+}
 
 export function clearanceFacts(map: ClearanceMap, unit: DisplayUnit): readonly (readonly [string, string])[] {
   const length = (mm: number) => formatLength(mm, unit);

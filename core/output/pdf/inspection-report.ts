@@ -1,13 +1,15 @@
+import { bandNames } from '../../inspect/band';
 import type { Inspection, MeasuredPairOf } from '../../inspect/inspection';
 import { valueOfReading } from '../../inspect/reading';
 import type { Job } from '../../job';
 import type { Plan } from '../../plan';
 import { sayProblem } from '../../problem';
 import { degrees, formatLength, formatLengthNumber, type DisplayUnit } from '../../units';
-import { bandNames, clearanceFacts, clearanceSection } from './clearance-section';
+import { clearanceFacts, clearancePicture, clearanceSection } from './clearance-section';
 import { columnNumber } from './column-number';
 import { measuredSection } from './measured-section';
 import { finishedPaper, newPaper } from './paper';
+import { readingDrawing, readingsBox } from './reading-drawing';
 import type { SheetFonts } from './sheet-fonts';
 import { SheetFlow } from './sheet-flow';
 import { sheetHead } from './sheet-head';
@@ -26,15 +28,22 @@ export function inspectionReport(job: Job, plan: Plan, inspection: Inspection, f
     else flow.text(sayProblem(set.problem), { bold: true });
   }
   for (const pair of inspection.measuredPairs) measuredPairSection(flow, pair, unit);
-  addReadings(flow, job, unit);
+  addReadings(flow, job, plan, unit);
   return finishedPaper(paper);
 }
+
+/** The picture and the first rows stay together, mm. */
+const readingsRoom = 110;
+
+/** Verdict, picture and numbers stay together, mm. */
+const pairRoom = 140;
 
 function measuredPairSection(
   flow: SheetFlow,
   { contourId, punchSet, dieSet, pair }: MeasuredPairOf,
   unit: DisplayUnit,
 ): void {
+  flow.needs(pairRoom);
   flow.heading(`Measured clearance of contour ${contourId}: ${punchSet} in ${dieSet}`);
   const failing = pair.places.filter(({ band }) => band !== 'within').length;
   flow.text(
@@ -43,6 +52,7 @@ function measuredPairSection(
       : `FAILS: ${failing} of ${pair.places.length} measured places are outside the tolerance.`,
     { bold: true },
   );
+  clearancePicture(flow, pair.die, pair.map);
   const length = (mm: number) => formatLength(mm, unit);
   flow.facts([
     ...clearanceFacts(pair.map, unit),
@@ -69,12 +79,20 @@ function measuredPairSection(
   );
 }
 
-function addReadings(flow: SheetFlow, { inspection }: Job, unit: DisplayUnit): void {
-  if (inspection.readings.length === 0) return;
+function addReadings(flow: SheetFlow, { inspection }: Job, plan: Plan, unit: DisplayUnit): void {
+  const { readings } = inspection;
+  if (readings.length === 0) return;
+  flow.needs(readingsRoom);
   flow.heading('Readings');
+  flow.picture({
+    box: readingsBox(plan, readings),
+    height: 70,
+    say: 'Members as cut, die solid, punch dashed; readings under their numbers.',
+    draw: (view) => readingDrawing(view, plan, readings),
+  });
   flow.table(
     [{ name: 'No.' }, { name: 'Reading' }, { name: 'Value', isNumber: true }, { name: `Between, ${unit}` }],
-    inspection.readings.map((reading, k) => {
+    readings.map((reading, k) => {
       const { value, kind } = valueOfReading(reading);
       const places = Object.entries(reading).flatMap(([name, point]) =>
         typeof point === 'string'

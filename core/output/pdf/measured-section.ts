@@ -2,7 +2,7 @@ import type { Box } from '../../geometry/contour';
 import { boxAround, contourBox } from '../../geometry/contour-measures';
 import type { ComparedPoint } from '../../inspect/compare-points';
 import type { ComparedSet } from '../../inspect/compare-set';
-import { zoneLimits, type ProfileTolerance } from '../../inspect/profile-tolerance';
+import { sayTolerance, zoneLimits, type ProfileTolerance } from '../../inspect/profile-tolerance';
 import { roundExaggeration } from '../../inspect/round-exaggeration';
 import { degrees, formatLength, type DisplayUnit } from '../../units';
 import { columnNumber } from './column-number';
@@ -31,14 +31,14 @@ export function measuredSection(
   flow.picture({
     box,
     height: 78,
-    say: `Deviations ${times} times as large, square to the profile; solid passes, thick fails; a ring marks an outlier.`,
+    say: `Deviations ${times} times as large, square to the profile; thick fails, a ring marks an outlier; limits across.`,
     draw: (view) => {
       strokeRegion(view, target.profile, { colour: colours.die, width: 0.2 });
-      for (const point of points) whisker(view, point, times);
+      for (const point of points) whisker(view, point, times, zoneLimits(zone));
     },
   });
   flow.facts(factsOf({ set, target, comparison }, zone, unit));
-  addWorst(flow, { set, target, comparison }, size, unit);
+  addWorst(flow, { set, target, comparison }, zone, size, unit);
   histogramDrawing(
     paper,
     flow.area(34),
@@ -105,7 +105,7 @@ function factsOf(
     ],
     [
       'Tolerance',
-      `line profile ${length(zone.width)}: ${length(limits.low)} to ${length(limits.high)} (ISO 1101, ASME Y14.5)`,
+      `line profile ${sayTolerance(zone, length)}: ${length(limits.low)} to ${length(limits.high)}`,
     ],
     ['Deviations', `${length(least)} to ${length(greatest)}, mean ${length(mean)}, rms ${length(rms)}`],
     ['Sign', 'positive: more material than the profile'],
@@ -115,6 +115,7 @@ function factsOf(
 function addWorst(
   flow: SheetFlow,
   { target, comparison }: ComparedSet,
+  zone: ProfileTolerance,
   size: number,
   unit: DisplayUnit,
 ): void {
@@ -134,19 +135,33 @@ function addWorst(
     say: `Worst place: point ${worst.id}, ${formatLength(worst.deviation, unit)}, drawn ${times} times as large.`,
     draw: (view) => {
       strokeRegion(view, target.profile, { colour: colours.die, width: 0.3 });
-      for (const point of comparison.points) whisker(view, point, times);
+      for (const point of comparison.points) whisker(view, point, times, zoneLimits(zone));
     },
   });
 }
 
-export function whisker(
+/** mm on paper across a whisker, either side. */
+const limitStroke = 0.7;
+
+function whisker(
   view: PaperView,
   { foot, nx, ny, deviation, passes, isOutlier }: ComparedPoint,
   times: number,
+  { low, high }: ReturnType<typeof zoneLimits>,
 ): void {
+  const { doc } = view.paper;
+  setStroke(view.paper, { colour: colours.faint, width: 0.12 });
+  for (const limit of [low, high]) {
+    const at = onPaper(view, { x: foot.x + nx * limit * times, y: foot.y + ny * limit * times });
+    doc.line(
+      at.x - ny * limitStroke,
+      at.y - nx * limitStroke,
+      at.x + ny * limitStroke,
+      at.y + nx * limitStroke,
+    );
+  }
   const from = onPaper(view, foot);
   const to = onPaper(view, { x: foot.x + nx * deviation * times, y: foot.y + ny * deviation * times });
-  const { doc } = view.paper;
   setStroke(
     view.paper,
     passes ? { colour: colours.within, width: 0.2 } : { colour: colours.punch, width: 0.6 },

@@ -12,6 +12,9 @@ export function drawLight(context: CanvasRenderingContext2D, scene: ClearanceSce
     const { origin, path } = scene.gap;
     inDrawingSpace(context, view, origin, () => context.fill(path, 'evenodd'));
   }
+  // A fine edge of the same light: polygons that are only filled leave a dark hair where they meet.
+  context.strokeStyle = lamp;
+  context.lineWidth = 0.6;
   for (const band of scene.light.light) fillPolygon(context, band, view);
   context.setLineDash([]);
   for (const { at } of scene.light.contacts) {
@@ -39,4 +42,5 @@ function fillPolygon(context: CanvasRenderingContext2D, points: readonly Point[]
   }
   context.closePath();
   context.fill();
+  context.stroke();
 }

@@ -1,16 +1,22 @@
+import type { Point } from '../../../core/geometry/contour';
 import type { ComparedSet } from '../../../core/inspect/compare-set';
+import type { zoneLimits } from '../../../core/inspect/profile-tolerance';
 import { toScreen } from '../../state/viewport';
 import type { View } from '../drawing-space';
 import { strokeChunks, type PathChunk } from '../path-chunk';
 import { label } from './draw-clearance';
 
-/** The true profile with a whisker at each measured point, square to it and so many times as long. */
+/**
+ * The true profile with a whisker at each measured point, square to it and so many times as long; short strokes across
+ * it are the limits of the zone, at the same exaggeration.
+ */
 export function drawPoints(
   context: CanvasRenderingContext2D,
   { comparison }: ComparedSet,
   profile: readonly PathChunk[],
   view: View,
   times: number,
+  limits: ZoneLimits,
 ): void {
   const { palette, viewport, size } = view;
   strokeChunks(context, view, profile, { color: palette.die, width: 1.5 });
@@ -21,6 +27,7 @@ export function drawPoints(
       x: foot.x + nx * deviation * times,
       y: foot.y + ny * deviation * times,
     });
+    drawLimits(context, foot, { nx, ny }, view, times, limits);
     // Solid and thin where it passes, thick where it fails.
     context.strokeStyle = passes ? palette.settled : palette.punch;
     context.fillStyle = context.strokeStyle;
@@ -38,6 +45,30 @@ export function drawPoints(
     context.arc(to.x, to.y, 8, 0, 2 * Math.PI);
     context.stroke();
   }
+}
+
+type ZoneLimits = ReturnType<typeof zoneLimits>;
+
+/** Pixels across the whisker, either side. */
+const limitStroke = 4;
+
+function drawLimits(
+  context: CanvasRenderingContext2D,
+  foot: Point,
+  { nx, ny }: { readonly nx: number; readonly ny: number },
+  { viewport, size, palette }: View,
+  times: number,
+  { low, high }: ZoneLimits,
+): void {
+  context.strokeStyle = palette.inkSoft;
+  context.lineWidth = 1;
+  context.beginPath();
+  for (const limit of [low, high]) {
+    const at = toScreen(viewport, size, { x: foot.x + nx * limit * times, y: foot.y + ny * limit * times });
+    context.moveTo(at.x - ny * limitStroke, at.y - nx * limitStroke);
+    context.lineTo(at.x + ny * limitStroke, at.y + nx * limitStroke);
+  }
+  context.stroke();
 }
 
 /** The point that a row of the table is about. */
