@@ -69,9 +69,11 @@ function compareOn(workload: Workload, limit: number, before: readonly WorkloadR
       if (easier?.measures.length === 0)
         readings.push(empty(peer, chord, `over ${limit} s at the coarser chord`));
       else if (foretold > limit * 1000) {
-        readings.push(
-          empty(peer, chord, `not run: ${Math.round(foretold / 1000)} s foretold by the smaller ones`),
-        );
+        const why =
+          foretold === Infinity
+            ? `over ${limit} s on the smaller one`
+            : `${Math.round(foretold / 1000)} s foretold by the smaller ones`;
+        readings.push(empty(peer, chord, `not run: ${why}`));
       } else readings.push(read(peer, workload, chord, limit));
     }
   }

@@ -1,3 +1,4 @@
+import type { Region } from '../../core/geometry/contour';
 import { contourArea } from '../../core/geometry/contour-measures';
 import { offsetRegion, prepareRegion } from '../../core/geometry/offset-region';
 import { outlineError } from './outline-error';
@@ -30,11 +31,14 @@ export async function measureOffset(
   const errorOf = outlineError(outline);
   for (const side of ['inward', 'outward'] as const) {
     const distance = side === 'inward' ? -offset : offset;
+    let toResult: () => Region = () => [];
     const [ms = NaN, ownMs = NaN] = medianTimes([
-      () => run(distance),
+      () => {
+        toResult = run(distance);
+      },
       () => offsetRegion([outline], distance),
     ]);
-    const result = run(distance)();
+    const result = toResult();
     report({
       side,
       ms,

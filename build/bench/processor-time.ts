@@ -5,12 +5,13 @@ import { readFileSync } from 'node:fs';
  * do. Where the system does not tell threads apart, those of the whole process, garbage collection beside it included.
  */
 export function processorTime(work: () => void): number {
-  const start = used();
+  const start = processorUsed();
   work();
-  return used() - start;
+  return processorUsed() - start;
 }
 
-function used(): number {
+/** Seconds of the processor that this thread has used so far. */
+export function processorUsed(): number {
   if (process.platform !== 'linux') {
     const { user, system } = process.cpuUsage();
     return (user + system) / 1e6;

@@ -41,9 +41,11 @@ export function clearOfMember(
     if (!isRunning && edges.surround(move.from) !== (role === 'die')) wrongSide ??= move.line;
     isRunning = true;
     const points = chordsOf(move);
+    const near = edges.near(points, radius - worst.depth);
+    if (near.length === 0) continue;
     for (let i = 0; i + 1 < points.length; i++) {
       const [a, b] = [points[i] as Point, points[i + 1] as Point];
-      const distance = edges.distanceTo(a, b, radius - worst.depth);
+      const distance = edges.distanceTo(a, b, near, radius - worst.depth);
       if (distance >= radius - worst.depth) continue;
       Object.assign(worst, { depth: radius - distance, at: b, line: move.line });
     }
@@ -78,29 +80,36 @@ class Edges {
     this.ends = Float64Array.from(ends);
     this.tree = ends.length === 0 ? null : new Flatbush(ends.length / 4);
     for (let i = 0; i < ends.length; i += 4) {
-      const [ax, ay, bx, by] = ends.slice(i, i + 4) as [number, number, number, number];
+      const [ax, ay] = [ends[i] as number, ends[i + 1] as number];
+      const [bx, by] = [ends[i + 2] as number, ends[i + 3] as number];
       this.tree?.add(Math.min(ax, bx), Math.min(ay, by), Math.max(ax, bx), Math.max(ay, by));
     }
     this.tree?.finish();
   }
 
-  /** Distance of an edge to the nearest of these, as far as it is less than `below`; else Infinity. */
-  distanceTo(a: Point, b: Point, below: number): number {
+  /** The edges that can come nearer than `below` to a run of points: asked once for all the chords of a move. */
+  near(points: readonly Point[], below: number): readonly number[] {
+    let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (const { x, y } of points) {
+      if (x < minX) minX = x;
+      if (x > maxX) maxX = x;
+      if (y < minY) minY = y;
+      if (y > maxY) maxY = y;
+    }
+    return this.tree?.search(minX - below, minY - below, maxX + below, maxY + below) ?? [];
+  }
+
+  /** Distance of an edge to the nearest of some of these, as far as it is less than `below`; else Infinity. */
+  distanceTo(a: Point, b: Point, among: readonly number[], below: number): number {
     const { ends } = this;
     let least = below * below;
-    this.tree?.search(
-      Math.min(a.x, b.x) - below,
-      Math.min(a.y, b.y) - below,
-      Math.max(a.x, b.x) + below,
-      Math.max(a.y, b.y) + below,
-      (i) => {
-        const at = 4 * i;
-        const [cx, cy] = [ends[at] as number, ends[at + 1] as number];
-        const [dx, dy] = [ends[at + 2] as number, ends[at + 3] as number];
-        least = Math.min(least, squaredApart(a.x, a.y, b.x, b.y, cx, cy, dx, dy));
-        return false;
-      },
-    );
+    for (const i of among) {
+      const at = 4 * i;
+      const [cx, cy] = [ends[at] as number, ends[at + 1] as number];
+      const [dx, dy] = [ends[at + 2] as number, ends[at + 3] as number];
+      if (areApart(a.x, b.x, cx, dx, below) || areApart(a.y, b.y, cy, dy, below)) continue;
+      least = Math.min(least, squaredApart(a.x, a.y, b.x, b.y, cx, cy, dx, dy));
+    }
     return least < below * below ? Math.sqrt(least) : Infinity;
   }
 
@@ -118,6 +127,10 @@ class Edges {
     return rounds !== 0;
   }
 }
+
+/** Whether two stretches of an axis are farther apart than so much. */
+const areApart = (a: number, b: number, c: number, d: number, below: number): boolean =>
+  (a < b ? a : b) > (c > d ? c : d) + below || (c < d ? c : d) > (a > b ? a : b) + below;
 
 /** Squared distance of two straight edges, ab and cd: 0 where they cross. */
 function squaredApart(
