@@ -3,7 +3,6 @@ import { knownStock } from './check/known-stock';
 import { programFindings } from './check/program-findings';
 import { proofFindings } from './check/proof-findings';
 import { proveProgram, type ProgramProof } from './check/prove-program';
-import { proveRelief } from './check/prove-relief';
 import { unproved } from './check/unproved';
 import type { Finding } from './finding';
 import type { Job } from './job';
@@ -16,11 +15,10 @@ export interface BlockProofs {
   readonly findings: readonly Finding[];
 }
 
-/** A program's text with its proof, and what the planes above it say of leaning wires. */
+/** A program's text with its proof. */
 interface ProvedText {
   readonly text: string;
   readonly proof: ProgramProof;
-  readonly ofReliefs: readonly Finding[];
 }
 
 /**
@@ -38,7 +36,7 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
     if (before?.text === text && members.every((member) => known.get(member) === before)) return before;
     const { role } = block;
     const proof = proveProgram({ ...program, members, role, reach: plan.reach[role] });
-    const entry = { text, proof, ofReliefs: members.flatMap(proveRelief) };
+    const entry = { text, proof };
     for (const member of members) known.set(member, entry);
     return entry;
   };
@@ -53,8 +51,8 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
         invariant(member, `no member ${id} in block ${block.id}`);
         return member;
       });
-      const { proof, ofReliefs } = prove(block, plan, job, members);
-      findings.push(...programFindings(block.id, proof.faults), ...ofReliefs);
+      const { proof } = prove(block, plan, job, members);
+      findings.push(...programFindings(block.id, proof.faults), ...proof.ofReliefs);
       for (const member of members) {
         const own = proof.proofs.get(member.id) ?? unproved;
         proofs.set(member.id, own);

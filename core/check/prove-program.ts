@@ -7,6 +7,8 @@ import { sayLength } from '../say';
 import { asCutRegion, pathLoops } from '../wire/as-cut';
 import { compensationRoom } from '../wire/compensation-room';
 import { allowedGouge } from './allowed-gouge';
+import type { Finding } from '../finding';
+import { proveRelief } from './prove-relief';
 import { besideLoop } from './beside-loop';
 import { clearOfMember } from './clear-of-member';
 import { closedLoop } from './closed-loop';
@@ -41,6 +43,8 @@ export interface ProgramProof {
   readonly faults: readonly ProgramFault[];
   /** How much rounder than the wire its contour is, mm; 0 where it says the way of the wire's centre itself. */
   readonly rounder: number;
+  /** What the planes above the program's own say, where the wire leans. */
+  readonly ofReliefs: readonly Finding[];
 }
 
 /**
@@ -56,7 +60,7 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
   if (!reading.ok) {
     const line = Number(/^line (\d+)$/.exec(reading.problem.where)?.[1] ?? Number.NaN);
     const fault = { line: Number.isNaN(line) ? null : line, say: sayProblem(reading.problem), at: null };
-    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults: [fault], rounder: 0 };
+    return { proofs: new Map(members.map(({ id }) => [id, unproved])), ...none, faults: [fault] };
   }
   const path = wirePath(reading.value, given.offsets);
   const faults = [
@@ -70,16 +74,22 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
   const loops = members.map((member) =>
     finishedLoops(member, path.moves, step, roundedPath(member, given.reach, rounder)),
   );
-  faults.push(...nearnessFaults(path.moves, given, step), ...loops.flatMap((of) => of.faults));
+  const reliefs = members.map((member) => proveRelief(member, path.moves, step));
+  faults.push(
+    ...nearnessFaults(path.moves, given, step),
+    ...[...loops, ...reliefs].flatMap((of) => of.faults),
+  );
   if (faults.length > 0) {
-    return { proofs: new Map(members.map(({ id }) => [id, unproved])), faults, rounder };
+    return { proofs: new Map(members.map(({ id }) => [id, unproved])), ...none, faults };
   }
   const proofs = members.map(({ id, designed }, index): [string, Proof] => [
     id,
     proveMember(designed, given.role, loops[index]?.finished ?? [], given.reach, step),
   ]);
-  return { proofs: new Map(proofs), faults, rounder };
+  return { proofs: new Map(proofs), faults, rounder, ofReliefs: reliefs.flatMap(({ findings }) => findings) };
 }
+
+const none = { rounder: 0, ofReliefs: [] };
 
 /** Every loop of the member's cuts as the program's own moves close it. */
 function finishedLoops(
