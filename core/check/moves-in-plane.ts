@@ -6,11 +6,14 @@ import type { WireMove } from './wire-path';
  * program's text. Both ends of the wire run a move in the same time; an arc turns by the same angle in every plane.
  */
 export const movesInPlane = (moves: readonly WireMove[], share: number): readonly WireMove[] =>
-  moves.map((move) => {
-    const from = shifted(move.from, move.leanFrom, share);
-    const to = shifted(move.to, move.leanTo, share);
-    return { ...move, from, to, centre: move.centre && centreOver(from, to, move.turn) };
-  });
+  moves.map((move) => moveInPlane(move, share));
+
+/** The same of one move. */
+export function moveInPlane(move: WireMove, share: number): WireMove {
+  const from = shifted(move.from, move.leanFrom, share);
+  const to = shifted(move.to, move.leanTo, share);
+  return { ...move, from, to, centre: move.centre && centreOver(from, to, move.turn) };
+}
 
 const shifted = ({ x, y }: Point, lean: Point, share: number): Point => ({
   x: x + lean.x * share,

@@ -1,5 +1,5 @@
 import { chainLength } from '../geometry/contour-measures';
-import type { MemberRole, Plan } from '../plan';
+import type { CutRun, MemberRole, Plan } from '../plan';
 import type { Machine, TechnologyPass } from '../technology';
 import { blockWork, type WorkStep } from './block-work';
 
@@ -7,10 +7,10 @@ import { blockWork, type WorkStep } from './block-work';
 export interface PassTime {
   /** 0 the rough cut. */
   readonly pass: number;
-  /** Along the contour, and to it and back, mm. */
+  /** Along the contour, and to it and back, mm; of a leaning wire halfway up. */
   readonly cutLength: number;
   readonly leadLength: number;
-  /** Both lengths times the height of the block, mm². */
+  /** Both lengths times the height that is cut, mm². */
   readonly area: number;
   readonly minutes: number;
   /** Wire that runs off the spool meanwhile, m. */
@@ -46,7 +46,8 @@ export interface ShopValues {
 
 /**
  * Machine time, wire and price of every member and of the whole set: each pass takes its length over its feed, which
- * is the cut area over the rate, and each threading its minutes. Setting up, measuring and standing still at a stop
+ * is the cut area over the rate, and each threading its minutes. A leaning wire's feed counts halfway up, so that the
+ * cut surface is what it is; a relief goes at the rough cut's feed, though less height is cut. Setting up, measuring and standing still at a stop
  * are not in it.
  */
 export function cutTimes(plan: Pick<Plan, 'pairs' | 'blocks'>, shop: ShopValues): CutTimes {
@@ -80,7 +81,7 @@ function memberTime(
     passTime(
       pass,
       runs.filter((run) => run.pass.pass === pass),
-      shop.heights[role],
+      heightOf(work, pass, shop.heights[role]),
       // A relief comes after the passes, and is cut like the rough one.
       (shop.passes[role][pass] ?? shop.passes[role][0])?.wireSpeed ?? 0,
     ),
@@ -97,12 +98,25 @@ function memberTime(
 }
 
 function passTime(pass: number, runs: WorkStep['runs'], height: number, wireSpeed: number): PassTime {
-  const cutLength = sum(runs.map(({ path }) => chainLength(path.cut)));
-  const leadLength = sum(runs.map(({ path }) => chainLength(path.leadIn) + chainLength(path.leadOut)));
+  const of = (part: 'leadIn' | 'cut' | 'leadOut') => sum(runs.map(({ path }) => halfwayUp(path, part)));
+  const [cutLength, leadLength] = [of('cut'), of('leadIn') + of('leadOut')];
   const length = cutLength + leadLength;
   const feed = runs[0]?.pass.feed ?? Infinity;
   const minutes = length / feed;
   return { pass, cutLength, leadLength, area: length * height, minutes, wire: minutes * wireSpeed };
+}
+
+/** Of a part of a run, mm: straights are parallel and arcs concentric, so that halfway up is the mean. */
+const halfwayUp = (path: CutRun, part: 'leadIn' | 'cut' | 'leadOut'): number =>
+  (chainLength(path[part]) + chainLength(path.upper?.[part] ?? path[part])) / 2;
+
+/** How high the surface is that a pass cuts, along the wire, mm. */
+function heightOf(work: readonly WorkStep[], pass: number, block: number): number {
+  const [step] = work;
+  const relief = step?.member.relief;
+  const lean = step?.cut.passes.find((one) => one.pass === pass)?.lean;
+  if (!relief || !lean) return block;
+  return (block - (lean === 'relief' ? relief.land : 0)) / Math.cos(relief.angle);
 }
 
 const priceOf = (minutes: number, { machine: { hourlyPrice } }: ShopValues): number | null =>

@@ -1,4 +1,5 @@
 import { lengthOf, pointOn } from '../../core/check/beside-move';
+import { moveInPlane } from '../../core/check/moves-in-plane';
 import type { ProgramPause, ProgramReading } from '../../core/check/program-reading';
 import type { WireMove, WirePath } from '../../core/check/wire-path';
 import type { Point } from '../../core/geometry/contour';
@@ -32,7 +33,7 @@ export interface ReplayPlace {
 }
 
 /**
- * A program's clock: the length of each feed over its feed, the same `threadingSeconds` for each way to a new start hole
+ * A program's clock: the length of each feed halfway up the wire over its feed, the same `threadingSeconds` for each way to a new start hole
  * (cutting the wire, moving, threading). A feed without a number takes no time.
  */
 export function timelineOf(path: WirePath, reading: ProgramReading, threadingSeconds: number): Timeline {
@@ -118,9 +119,12 @@ function moveAt({ moves, starts }: Timeline, time: number): number {
   return high < 0 ? -1 : low;
 }
 
+/** Where a leaning wire's feed counts: its lower end may rest while the upper one turns. */
+const halfwayUp = (move: WireMove): WireMove => moveInPlane(move, 0.5);
+
 function secondsOf(move: WireMove, threadingSeconds: number): number {
   if (move.isRapid) return threadingSeconds;
-  return move.feed !== null && move.feed > 0 ? (60 * lengthOf(move)) / move.feed : 0;
+  return move.feed !== null && move.feed > 0 ? (60 * lengthOf(halfwayUp(move))) / move.feed : 0;
 }
 
 const origin: Point = { x: 0, y: 0 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { newLead } from '../../../core/cut-settings';
+import { newRelief } from '../../../core/die/relief-rules';
 import type { Job } from '../../../core/job';
 import { createPipeline } from '../../../core/pipeline';
 import { shopValues } from '../../../core/shop-values';
@@ -62,5 +63,29 @@ describe('cutting time', () => {
     expect((high?.minutes ?? NaN) / (low?.minutes ?? NaN)).toBeCloseTo(2, 9);
     const typed = timesOf(blank({ passes: [jobPass({ sparkGap: 0.025, feed: 2 })] })).members[0]?.passes[0];
     expect(typed?.minutes).toBeCloseTo(((typed?.cutLength ?? NaN) + (typed?.leadLength ?? NaN)) / 2, 9);
+  });
+
+  // Exact geometry: from the path's length p the surface widens to p + 2π g at the exit face, g = h tan a, and is
+  // h / cos a high along the wire; the rate is that of the rough cut. Chords in the corners are a little shorter.
+  it('counts a taper halfway up, and a relief as the height below the land', () => {
+    const angleDeg = 2;
+    const slant = Math.cos((angleDeg * Math.PI) / 180);
+    const pathOf = (offset: number) => 2 * (19 + 9) + 2 * Math.PI * (0.5 - offset);
+    const growth = (height: number) => height * Math.tan((angleDeg * Math.PI) / 180);
+    const taper = timesOf(blank({ relief: { ...newRelief, kind: 'one tapered cut', angleDeg } })).members[0];
+    const [whole] = taper?.passes ?? [];
+    const halfway = pathOf(0.15 / slant) + Math.PI * growth(25);
+    expect(whole?.cutLength).toBeCloseTo(halfway, 2);
+    expect(whole?.area).toBeCloseTo((halfway + (whole?.leadLength ?? 0)) * (25 / slant), 1);
+    expect(whole?.minutes).toBeCloseTo(((halfway + (whole?.leadLength ?? 0)) * 25) / 150, 4);
+
+    const below = timesOf(blank({ relief: { ...newRelief, kind: 'land and relief', angleDeg } })).members[0];
+    const [upright, relief] = below?.passes ?? [];
+    const beyond = pathOf(0.15 / slant) + Math.PI * growth(22);
+    expect(upright?.cutLength).toBeCloseTo(58.199115, 6);
+    expect(relief?.cutLength).toBeCloseTo(beyond, 2);
+    expect(relief?.area).toBeCloseTo((beyond + (relief?.leadLength ?? 0)) * (22 / slant), 1);
+    expect(below?.threadings).toBe((timesOf(blank({})).members[0]?.threadings ?? NaN) + 1);
+    expect(below?.minutes).toBeGreaterThan((upright?.minutes ?? NaN) + (relief?.minutes ?? NaN));
   });
 });

@@ -74,8 +74,21 @@ describe('placeAt', () => {
 
   it('leans the wire as U and V say', () => {
     const leaning = clockOf('G00 X0 Y0\nG01 X1 U0.2 V-0.4 F2\nX2');
-    expect(placeAt(leaning, 75).lean).toEqual({ x: 0.1, y: -0.2 });
-    expect(placeAt(leaning, 105).lean).toEqual({ x: 0.2, y: -0.4 });
+    // Halfway up the first cut is 1.1 × 0.2 mm long, at 2 mm/min.
+    const seconds = 30 * Math.hypot(1.1, 0.2);
+    const { lean } = placeAt(leaning, 60 + seconds / 2);
+    expect(lean.x).toBeCloseTo(0.1, 9);
+    expect(lean.y).toBeCloseTo(-0.2, 9);
+    expect(placeAt(leaning, 60 + seconds + 15).lean).toEqual({ x: 0.2, y: -0.4 });
+  });
+
+  it('turns the upper end while the lower one rests', () => {
+    const cone = clockOf('G00 X0 Y0\nG01 X1 U1 V0 F2\nX1 U0 V1');
+    expect(cone.total).toBeCloseTo(60 + 30 * 1.5 + 30 * Math.SQRT1_2, 9);
+    const { at, lean } = placeAt(cone, cone.total - 15 * Math.SQRT1_2);
+    expect(at).toEqual({ x: 1, y: 0 });
+    expect(lean.x).toBeCloseTo(0.5, 9);
+    expect(lean.y).toBeCloseTo(0.5, 9);
   });
 
   it('never goes back: line by line, and on the wire no faster than its feed', () => {
