@@ -77,7 +77,7 @@ describe('cutting time', () => {
     const halfway = pathOf(0.15 / slant) + Math.PI * growth(25);
     expect(whole?.cutLength).toBeCloseTo(halfway, 2);
     expect(whole?.area).toBeCloseTo((halfway + (whole?.leadLength ?? 0)) * (25 / slant), 1);
-    expect(whole?.minutes).toBeCloseTo(((halfway + (whole?.leadLength ?? 0)) * 25) / 150, 4);
+    expect(whole?.minutes).toBeCloseTo(((halfway + (whole?.leadLength ?? 0)) * 25) / 150, 3);
 
     const below = timesOf(blank({ relief: { ...newRelief, kind: 'land and relief', angleDeg } })).members[0];
     const [upright, relief] = below?.passes ?? [];
