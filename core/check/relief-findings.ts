@@ -151,6 +151,7 @@ function surfaceFinding({ relief, memberId, contourId }: ReliefFindingQuery): re
       ...(at ? { place: { ...at, reach: 1 } } : {}),
       numbers: [
         { label: 'beside the wanted wall', value: off(worst), kind: 'length' },
+        { label: 'allowed', value: tolerance.ruledSurface, kind: 'length' },
         { label: 'below the cutting edge', value: worst.depth, kind: 'length' },
       ],
       cures: [{ kind: 'other', say: 'Choose conical corners or a smaller angle.' }],

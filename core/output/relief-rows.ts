@@ -1,4 +1,5 @@
 import { exitEnlargement } from '../die/regrinds';
+import { tolerance } from '../geometry/tolerance';
 import type { Plan, Relief } from '../plan';
 import { sayAngle, sayLength } from '../say';
 
@@ -30,14 +31,14 @@ export function reliefRows({ pairs }: Plan): readonly ReliefRow[] {
   ];
 }
 
-/** "beside the wanted wall at most … at 3 mm, … at 14 mm and … at 25 mm below the cutting edge". */
+/** "beside the wanted wall by at most … at 3 mm, … at 14 mm, … at 25 mm below the cutting edge; … allowed". */
 function surfaceText(reliefs: readonly Relief[]): string {
   const depths = reliefs[0]?.planes.map(({ depth }) => depth) ?? [];
   const parts = depths.map((depth, k) => {
     const off = Math.max(...reliefs.map(({ planes }) => offOf(planes[k])));
     return `${sayLength(off)} at ${sayLength(depth)}`;
   });
-  return `beside the wanted wall by at most ${parts.join(', ')} below the cutting edge`;
+  return `beside the wanted wall by at most ${parts.join(', ')} below the cutting edge; ${sayLength(tolerance.ruledSurface)} allowed`;
 }
 
 const offOf = (plane: Relief['planes'][number] | undefined): number =>

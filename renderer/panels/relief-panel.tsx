@@ -1,6 +1,7 @@
 import type { ReliefSettings } from '../../core/die/relief-rules';
 import { exitEnlargement, growthPerGrind, regrindsLeft } from '../../core/die/regrinds';
 import type { Job } from '../../core/job';
+import { tolerance } from '../../core/geometry/tolerance';
 import type { Relief } from '../../core/plan';
 import { sayAngle } from '../../core/say';
 import { formatLength } from '../../core/units';
@@ -107,6 +108,8 @@ function Outcome({ job }: { job: Job }) {
       {first.planes.map(({ depth }, k) => (
         <Plane key={depth} depth={depth} reliefs={reliefs} plane={k} />
       ))}
+      <dt>Allowed beside the wanted wall</dt>
+      <dd>{length(tolerance.ruledSurface)}, more is asked about</dd>
     </dl>
   );
 }

@@ -45,6 +45,23 @@ test('ends with 2 while findings are open, with 0 when all are settled, and mark
   }
 });
 
+test('relieves a die by options: U and V in its program, both planes in the DXF, the surface in the summary', () => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, 'plate.dxf'), smallDrawing(plate));
+  const read = (ending: string) => {
+    const name = readdirSync(join(folder, 'out')).find((one) => one.endsWith(ending)) ?? '';
+    return readFileSync(join(folder, 'out', name), 'utf8');
+  };
+  const relieved = diewright(folder, 'plate.dxf', '--out', 'out', '--land', '5mm', '--relief', '1,5°');
+  expect(relieved).toMatchObject({ status: 2, stderr: '' });
+  // Exact geometry: (25 − 5) tan 1.5° = 0.52372.
+  expect(read('die.DRAFT.nc')).toMatch(/ U-?0\.52372 V/);
+  expect(read('paths.DRAFT.dxf')).toContain('-exit\n');
+  expect(read('summary.txt')).toMatch(/Surface +beside the wanted wall by at most .* 0\.002 mm .*allowed/);
+
+  expect(diewright(folder, 'plate.dxf', '--out', 'out', '--taper', '46').stderr).toContain('--taper');
+});
+
 test('ends with 1 and one line on the error side for a wrong input, and makes no folder', () => {
   const folder = temporaryFolder();
   writeFileSync(join(folder, 'letter.dxf'), 'Dear toolmaker\n');

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Chain } from '../../../core/geometry/contour';
+import { newRelief } from '../../../core/die/relief-rules';
 import { newJob } from '../../../core/job';
 import { writeDxf } from '../../../core/output/write-dxf';
+import { createPipeline } from '../../../core/pipeline';
+import { jobOn } from '../../support/dxf-of';
 import { readWithEzdxf } from '../../support/ezdxf';
 import { ezdxf } from '../../support/outside-tool';
+import { roundedRectangle } from '../../support/shapes';
 import { exampleParts, planOf } from '../../support/plan-of';
 
 // Outside source: ezdxf, a general DXF library, reads and audits what the writer wrote.
@@ -95,6 +99,30 @@ describe.skipIf(missing)('DXF read by ezdxf', () => {
     const found = read.entities.filter((entity) => entity.layer === 'blank-1-die-remainder');
     expect(found.map((entity) => entity.points)).toEqual([outline.map(({ x, y, bulge }) => [x, y, bulge])]);
     expect(read.errors).toEqual([]);
+  });
+
+  // Exact geometry: 2° over 22 mm below the land widen the opening by 22 tan 2° on each side.
+  it('holds both contours of a relieved die and the way of the upper end, each on a layer of its own', () => {
+    const job = jobOn([roundedRectangle(20, 10, 1)], {
+      relief: { ...newRelief, kind: 'land and relief', angleDeg: 2 },
+    });
+    const plan = createPipeline().plan(job);
+    if (!plan.ok) throw new Error(plan.problem.what);
+    const read = readWithEzdxf(writeDxf(plan.value, job));
+    expect(read.errors).toEqual([]);
+    const boxOf = (name: string) => {
+      const points = read.entities.filter(({ layer }) => layer === name).flatMap((entity) => entity.points);
+      const across = points.map(([x = NaN]) => x);
+      return [Math.min(...across), Math.max(...across)];
+    };
+    const growth = 22 * Math.tan((2 * Math.PI) / 180);
+    const level = 0.15 / Math.cos((2 * Math.PI) / 180);
+    const id = plan.value.pairs[0]?.die.id ?? '';
+    const near = (low: number, high: number) => [expect.closeTo(low, 6), expect.closeTo(high, 6)];
+    expect(boxOf(id)).toEqual(near(0, 20));
+    expect(boxOf(`${id}-exit`)).toEqual(near(-growth, 20 + growth));
+    expect(boxOf(`${id}-relief`)).toEqual(near(level, 20 - level));
+    expect(boxOf(`${id}-relief-upper`)).toEqual(near(level - growth, 20 - level + growth));
   });
 
   it('says DRAFT in the drawing while it is one, and keeps any job name inside its text', () => {

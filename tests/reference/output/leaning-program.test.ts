@@ -6,7 +6,10 @@ import { describe, expect, it } from 'vitest';
 import { readProgram } from '../../../core/check/read-program';
 import { newRelief, type ReliefSettings } from '../../../core/die/relief-rules';
 import type { Job } from '../../../core/job';
+import { neutralStyle, rs274Style } from '../../../core/neutral-style';
 import { createPipeline } from '../../../core/pipeline';
+import { programDialectOf } from '../../../core/program-dialect-of';
+import type { ProgramStyle } from '../../../core/program-style';
 import { jobOn } from '../../support/dxf-of';
 import { rs274 } from '../../support/outside-tool';
 import { angleShape, roundedRectangle } from '../../support/shapes';
@@ -24,8 +27,7 @@ function interpreted(text: string): Ends {
     const program = text
       .replace(/^(N\d+) G71$/m, '$1 G21')
       .replace(/^(N\d+) G70$/m, '$1 G20')
-      .replace(/^(N\d+ [^(\n]*?) U(-?[\d.]+)/gm, '$1 A$2')
-      .replace(/^(N\d+ [^(\n]*?) V(-?[\d.]+)/gm, '$1 B$2');
+      .replace(/\([^)]*\)|[UV](?=-?[\d.])/g, (word) => ({ U: 'A', V: 'B' })[word] ?? word);
     const place = (name: string) => join(folder, name);
     writeFileSync(place('program.ngc'), program);
     writeFileSync(place('tool.tbl'), '');
@@ -50,8 +52,8 @@ function interpreted(text: string): Ends {
 }
 
 /** The same by our own reader, in the program's unit. */
-function read(text: string, perUnit: number): Ends {
-  const reading = readProgram(text);
+function read(text: string, perUnit: number, style: ProgramStyle): Ends {
+  const reading = readProgram(text, programDialectOf(style));
   if (!reading.ok) throw new Error(reading.problem.what);
   return reading.value.moves.map(({ to }) => [
     to.x / perUnit,
@@ -61,14 +63,18 @@ function read(text: string, perUnit: number): Ends {
   ]);
 }
 
-function dieProgram(relief: Partial<ReliefSettings>, unit: Job['output']['unit']): string {
+function dieProgram(
+  relief: Partial<ReliefSettings>,
+  unit: Job['output']['unit'],
+  style: ProgramStyle,
+): string {
   const job = jobOn([roundedRectangle(20, 12, 1.5)], {});
   const shape = jobOn([angleShape(12, 5)], {});
   const own = relief.corners === 'conical' ? job : shape;
   const files = createPipeline().files({
     ...own,
     relief: { ...newRelief, ...relief },
-    output: { ...own.output, unit },
+    output: { ...own.output, unit, style },
   });
   if (!files.ok) throw new Error(files.problem.what);
   const file = files.value.find(({ name }) => name.includes('die') && name.endsWith('.nc'));
@@ -81,10 +87,15 @@ describe.skipIf(rs274().missing)(
   () => {
     for (const kind of ['land and relief', 'one tapered cut'] as const) {
       for (const corners of ['conical', 'constant radius'] as const) {
-        for (const unit of ['mm', 'inch'] as const) {
-          it(`${kind}, ${corners}, ${unit}: the same places of all four axes`, () => {
-            const text = dieProgram({ kind, corners }, unit);
-            const ours = read(text, unit === 'inch' ? 25.4 : 1);
+        for (const [unit, style] of [
+          ['mm', neutralStyle],
+          ['inch', neutralStyle],
+          ['mm', rs274Style],
+          ['inch', rs274Style],
+        ] as const) {
+          it(`${kind}, ${corners}, ${unit}, ${style.name} style: the same places of all four axes`, () => {
+            const text = dieProgram({ kind, corners }, unit, style);
+            const ours = read(text, unit === 'inch' ? 25.4 : 1, style);
             const theirs = interpreted(text);
             expect(theirs).toHaveLength(ours.length);
             // It prints 4 decimals.
