@@ -1,7 +1,7 @@
 import type { Motion } from '../../core/inspect/motion';
 import { noMotion } from '../../core/inspect/motion';
 import { boxAround, contourBox } from '../../core/geometry/contour-measures';
-import { formatLength } from '../../core/units';
+import { degrees, formatLength, formatLengthNumber } from '../../core/units';
 import { AngleInput } from '../controls/angle-input';
 import { LengthInput } from '../controls/length-input';
 import { Part } from '../drawing/part';
@@ -14,7 +14,7 @@ import { useApp, useAppState } from '../state/use-app';
 export function PositionPart() {
   const app = useApp();
   const { motion, busy } = useAppState((state) => state.inspect);
-  const isMoved = motion.dx !== 0 || motion.dy !== 0 || motion.turn !== 0;
+  const isMoved = isSeen(motion);
   const move = (change: Partial<Motion>) =>
     setInspect(app, { motion: { ...aboutMiddle(app, motion), ...change } });
   return (
@@ -46,6 +46,11 @@ export function PositionPart() {
     </Part>
   );
 }
+
+/** Whether what is shown of a motion differs from none. */
+const isSeen = ({ dx, dy, turn }: Motion): boolean =>
+  [dx, dy].some((mm) => formatLengthNumber(mm, 'inch') !== '0') ||
+  degrees(turn).toFixed(4).replace('-', '') !== '0.0000';
 
 /** Turns are about the middle of the punch. */
 function aboutMiddle({ store }: App, motion: Motion): Motion {

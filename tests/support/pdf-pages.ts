@@ -21,27 +21,71 @@ export interface PdfPage {
   readonly width: number;
   readonly height: number;
   readonly paths: readonly PdfPath[];
+  /** Everything written on it, line after line, a blank between. */
+  readonly text: string;
 }
 
 /** Reads the pages of a PDF straight from its content operators (ISO 32000-1, 8.5): what a printer is told to draw. */
 export function readPdfPages(file: string): readonly PdfPage[] {
   const bytes = Buffer.from(file, 'latin1');
-  const objects = new Map<number, string>();
-  for (const match of file.matchAll(/(?:^|\n)(\d+) 0 obj\n([\s\S]*?)\nendobj/g)) {
-    objects.set(Number(match[1]), match[2] ?? '');
-  }
+  const objects = objectsOf(file);
+  const fonts = fontsOf(bytes, objects);
   const kids = /\/Kids \[([^\]]*)\]/.exec([...objects.values()].find((o) => o.includes('/Kids')) ?? '');
   const order = [...(kids?.[1] ?? '').matchAll(/(\d+) 0 R/g)].map((match) => Number(match[1]));
   return order.map((id) => {
     const page = objects.get(id) ?? '';
     const box = /\/MediaBox \[([^\]]*)\]/.exec(page)?.[1]?.trim().split(/\s+/).map(Number) ?? [];
-    const content = Number(/\/Contents (\d+) 0 R/.exec(page)?.[1]);
+    const content = streamOf(bytes, Number(/\/Contents (\d+) 0 R/.exec(page)?.[1]));
     return {
       width: inMm(box[2] ?? NaN),
       height: inMm(box[3] ?? NaN),
-      paths: pathsOf(streamOf(bytes, content)),
+      paths: pathsOf(content),
+      text: textOf(content, fonts),
     };
   });
+}
+
+/** How many fonts a PDF uses, and how many of them it carries along (ISO 32000-1, 9.9: FontFile2 is a TrueType font). */
+export function pdfFonts(file: string): { readonly used: number; readonly embedded: number } {
+  const objects = [...objectsOf(file).values()];
+  const count = (pattern: RegExp) => objects.filter((text) => pattern.test(text)).length;
+  return { used: count(/\/Subtype \/(?:Type0|Type1|TrueType)\b/), embedded: count(/\/FontFile2 \d+ 0 R/) };
+}
+
+function objectsOf(file: string): ReadonlyMap<number, string> {
+  const objects = new Map<number, string>();
+  for (const match of file.matchAll(/(?:^|\n)(\d+) 0 obj\n([\s\S]*?)\nendobj/g)) {
+    objects.set(Number(match[1]), match[2] ?? '');
+  }
+  return objects;
+}
+
+type Glyphs = ReadonlyMap<string, string>;
+
+/** What the glyphs of each font mean, by the font's name on the pages (ISO 32000-1, 9.10.3: ToUnicode). */
+function fontsOf(bytes: Buffer, objects: ReadonlyMap<number, string>): ReadonlyMap<string, Glyphs> {
+  const named = [...objects.values()].flatMap((text) => [...text.matchAll(/\/(F\d+) (\d+) 0 R/g)]);
+  return new Map(
+    named.map(([, name = '', id]) => {
+      const map = Number(/\/ToUnicode (\d+) 0 R/.exec(objects.get(Number(id)) ?? '')?.[1]);
+      const pairs = [...streamOf(bytes, map).matchAll(/<([\da-f]{4})><([\da-f]+)>/gi)].slice(1);
+      return [name, new Map(pairs.map(([, glyph = '', code = '']) => [glyph, charactersOf(code)]))];
+    }),
+  );
+}
+
+const charactersOf = (hex: string): string =>
+  (hex.match(/.{4}/g) ?? []).map((code) => String.fromCharCode(parseInt(code, 16))).join('');
+
+function textOf(content: string, fonts: ReadonlyMap<string, Glyphs>): string {
+  const lines: string[] = [];
+  let glyphs: Glyphs = new Map();
+  for (const [, font, hex] of content.matchAll(/\/(F\d+) [\d.]+ Tf|<([\da-f]+)> Tj/gi)) {
+    if (font !== undefined) glyphs = fonts.get(font) ?? new Map();
+    else if (hex !== undefined)
+      lines.push((hex.match(/.{4}/g) ?? []).map((glyph) => glyphs.get(glyph) ?? '?').join(''));
+  }
+  return lines.join(' ');
 }
 
 /** A point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
