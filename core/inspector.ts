@@ -7,7 +7,7 @@ import type { Job } from './job';
 import type { Pipeline } from './pipeline';
 import type { Pair, Plan } from './plan';
 import { done, failed, type Result } from './problem';
-import { revisionOf, type Revision } from './revision';
+import { revisionOf, type Revision, type RevisionQuestion } from './revision';
 
 /** A pair that is looked at, and where its punch stands. */
 export interface PairView {
@@ -23,7 +23,7 @@ export interface Inspector {
   measured(job: Job): Result<MeasuredParts>;
   inspection(job: Job): Result<Inspection>;
   /** What a newer revision of a job changes. */
-  revision(older: Job, newer: Job): Result<Revision>;
+  revision(question: RevisionQuestion): Result<Revision>;
 }
 
 /** `other` plans the job that is compared with, so that both are remembered. */
@@ -40,11 +40,15 @@ export function createInspector(pipeline: Pipeline, other: Pipeline): Inspector 
       }),
     measured: (job) => withPlan(pipeline, job, (plan) => measuredParts(plan, job.inspection)),
     inspection: (job) => withPlan(pipeline, job, (plan) => inspectionOf(plan, job.inspection)),
-    revision: (older, newer) => {
-      const was = (older.drawing.content === newer.drawing.content ? pipeline : other).plan(older);
+    revision: ({ kind, older, newer: asked }) => {
+      const was = (older.drawing.content === asked.drawing.content ? pipeline : other).plan(older);
       if (!was.ok) return was;
-      const is = pipeline.plan(newer);
-      return is.ok ? done(revisionOf({ job: older, plan: was.value }, { job: newer, plan: is.value })) : is;
+      // An earlier job's choices are its own; a new drawing has them from the job.
+      const { job, lost } =
+        kind === 'new drawing' ? pipeline.followed(older, asked) : { job: asked, lost: [] };
+      const is = pipeline.plan(job);
+      if (!is.ok) return is;
+      return done(revisionOf({ job: older, plan: was.value }, { job, plan: is.value }, lost));
     },
   };
 }

@@ -3,6 +3,7 @@ import { formatLength, formatLengthNumber } from '../../core/units';
 import { Part } from '../drawing/part';
 import { chooseFile } from '../host/choose-file';
 import { compareRevision, takeOver } from '../state/compare-revision';
+import { jobOf } from '../state/app-state';
 import type { App } from '../state/app-store';
 import type { MadeRevision } from '../state/inspect-state';
 import { setInspect } from '../state/set-inspect';
@@ -50,7 +51,8 @@ function ChangesParts({ made }: { made: MadeRevision }) {
   const app = useApp();
   const unit = useAppState((state) => state.unit);
   const pointed = useAppState((state) => state.inspect.pointedRow);
-  const { places, settings, dispositions } = made.revision;
+  const isStale = useAppState((state) => jobOf(state) !== made.of);
+  const { places, settings, dispositions, taken } = made.revision;
   const mark = (row: number | null) => setInspect(app, { pointedRow: row });
   const count = (fate: string) => dispositions.filter((one) => one.fate === fate).length;
   return (
@@ -123,7 +125,22 @@ function ChangesParts({ made }: { made: MadeRevision }) {
         </Part>
       )}
       <Part title="Take over">
-        <button type="button" className="button button-strong" onClick={() => takeOver(app, made)}>
+        {taken.lost.length > 0 && (
+          <p className="panel-note">
+            Contour {taken.lost.join(', ')} is no longer there, and what was chosen for it goes.
+          </p>
+        )}
+        {isStale && (
+          <p className="panel-note">
+            The job was edited since: choose the file again to compare it as it is now.
+          </p>
+        )}
+        <button
+          type="button"
+          className="button button-strong"
+          disabled={isStale}
+          onClick={() => takeOver(app, made)}
+        >
           {made.kind === 'new drawing'
             ? 'Take the new drawing, keep what stays accepted'
             : 'Accept here what stays accepted'}

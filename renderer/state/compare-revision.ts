@@ -1,8 +1,8 @@
 import { jobOnDrawing } from '../../core/job-file';
 import type { Job } from '../../core/job';
 import { openJobFile } from '../../core/open-job-file';
-import { failed, type Result } from '../../core/problem';
-import { done } from '../../core/problem';
+import { done, failed, type Result } from '../../core/problem';
+import type { RevisionQuestion } from '../../core/revision';
 import type { Disposition } from '../../core/inspect/carry-dispositions';
 import type { HostFile } from '../../electron/contract/host-api';
 import { jobOf } from './app-state';
@@ -21,29 +21,32 @@ export async function compareRevision(app: App, file: HostFile): Promise<void> {
     app.store.setState({ trouble: other.problem });
     return;
   }
-  const { kind, older, newer } = other.value;
   setInspect(app, { busy: true, section: 'revision' });
-  const revision = await app.core.revision(older, newer);
+  const revision = await app.core.revision(other.value);
+  setInspect(app, { busy: false });
+  // Edited or replaced meanwhile: the answer is about a job that is not open any more.
+  if (jobOf(app.store.getState()) !== job) return;
   if (!revision.ok) {
-    setInspect(app, { busy: false });
     app.store.setState({ trouble: revision.problem });
     return;
   }
   setInspect(app, {
-    busy: false,
-    revision: { revision: revision.value, kind, fileName: file.name, older, newer },
+    revision: { revision: revision.value, kind: other.value.kind, of: job, fileName: file.name },
   });
   app.store.setState({ said: `Compared with ${file.name}`, trouble: null });
 }
 
-/** Takes the revision over: the new drawing with what stays accepted, or, from an earlier job, what stays accepted. */
-export function takeOver(app: App, { revision, kind, fileName, newer }: MadeRevision): void {
+/**
+ * Takes the revision over: the new drawing with what stays accepted, or, from an earlier job, what stays accepted. Not
+ * where the job was edited since, because that would undo the edits.
+ */
+export function takeOver(app: App, { revision, kind, of, fileName }: MadeRevision): void {
   const job = jobOf(app.store.getState());
-  if (!job) return;
+  if (job !== of) return;
   const carried = carriedReasons(revision.dispositions);
   const next: Job =
     kind === 'new drawing'
-      ? { ...newer, settled: carried }
+      ? { ...revision.taken.job, settled: carried }
       : { ...job, settled: { ...carried, ...job.settled } };
   const count = Object.keys(carried).length;
   editJob(app, takeRevision, {
@@ -64,7 +67,7 @@ export function carriedReasons(dispositions: readonly Disposition[]): Record<str
   );
 }
 
-function otherJob(job: Job, file: HostFile): Result<Pick<MadeRevision, 'kind' | 'older' | 'newer'>> {
+function otherJob(job: Job, file: HostFile): Result<RevisionQuestion> {
   if (!/\.json$/i.test(file.name)) {
     const drawn = jobOnDrawing(file.name, file.bytes).drawing;
     const newer = { ...job, drawing: { ...job.drawing, fileName: drawn.fileName, content: drawn.content } };

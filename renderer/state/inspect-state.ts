@@ -3,10 +3,10 @@ import type { MeasuredParts } from '../../core/inspect/inspection';
 import { noMotion, type Motion } from '../../core/inspect/motion';
 import type { PairClearance } from '../../core/inspect/pair-clearance';
 import type { ListedPoint } from '../../core/inspect/read-points';
+import type { Job } from '../../core/job';
 import type { Reading } from '../../core/inspect/reading';
 import type { SnapPlace } from '../../core/inspect/snap-place';
-import type { Job } from '../../core/job';
-import type { Revision } from '../../core/revision';
+import type { Revision, RevisionQuestion } from '../../core/revision';
 
 /** What is looked at beside the picture. */
 export const inspectSections = ['clearance', 'points', 'measuring', 'sheets', 'revision'] as const;
@@ -19,14 +19,14 @@ export interface WaitingPoints {
   readonly likely: 'mm' | 'inch' | null;
 }
 
-/** A comparison with another revision, and the jobs it was made of. */
+/** A comparison with another revision. */
 export interface MadeRevision {
   readonly revision: Revision;
-  /** What the other file is: an earlier job, or a new drawing. */
-  readonly kind: 'earlier job' | 'new drawing';
+  /** What the other file is. */
+  readonly kind: RevisionQuestion['kind'];
+  /** The open job that was compared: once it is edited, the comparison is no longer of it. */
+  readonly of: Job;
   readonly fileName: string;
-  readonly older: Job;
-  readonly newer: Job;
 }
 
 /** What the window knows of inspection. Answers carry what they were asked for, so that a late one is told apart. */

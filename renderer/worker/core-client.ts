@@ -8,7 +8,7 @@ import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
 import { failed, type Result } from '../../core/problem';
-import type { Revision } from '../../core/revision';
+import type { Revision, RevisionQuestion } from '../../core/revision';
 import type { CoreConnection, ReportProgress } from './messages';
 
 /** A reply that a newer question has overtaken: whoever gets it does nothing. */
@@ -76,8 +76,8 @@ export class CoreClient {
     return this.#ask((connection) => connection.measured(job), always);
   }
 
-  revision(older: Job, newer: Job): Promise<Result<Revision>> {
-    return this.#ask((connection) => connection.revision(older, newer), always);
+  revision(question: RevisionQuestion): Promise<Result<Revision>> {
+    return this.#ask((connection) => connection.revision(question), always);
   }
 
   /** Lets no plan asked for so far come back. */

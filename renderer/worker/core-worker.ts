@@ -19,7 +19,7 @@ const api: CoreWorkerApi = {
   clearance: (job, view) => inspector.clearance(job, view),
   evenPosition: (job, view) => inspector.evenPosition(job, view),
   measured: (job) => inspector.measured(job),
-  revision: (older, newer) => inspector.revision(older, newer),
+  revision: (question) => inspector.revision(question),
   survey: (job, progress) => pipeline.survey(job, progress),
   program: (job, blockId) => pipeline.program(job, blockId),
 };

@@ -9,7 +9,7 @@ import type { OutputFile } from '../../core/output/output-file';
 import type { Plan } from '../../core/plan';
 import type { Progress } from '../../core/progress';
 import type { Result } from '../../core/problem';
-import type { Revision } from '../../core/revision';
+import type { Revision, RevisionQuestion } from '../../core/revision';
 
 export type ReportProgress = Progress;
 
@@ -21,7 +21,7 @@ export interface CoreWorkerApi {
   clearance(job: Job, view: PairView): Result<PairClearance>;
   evenPosition(job: Job, view: PairView): Result<EvenPosition>;
   measured(job: Job): Result<MeasuredParts>;
-  revision(older: Job, newer: Job): Result<Revision>;
+  revision(question: RevisionQuestion): Result<Revision>;
   survey(job: Job, progress: ReportProgress): Result<SurveyedDrawing>;
   program(job: Job, blockId: string): Result<ProgramSheet>;
 }
@@ -33,7 +33,7 @@ export interface CoreConnection {
   clearance(job: Job, view: PairView): Promise<Result<PairClearance>>;
   evenPosition(job: Job, view: PairView): Promise<Result<EvenPosition>>;
   measured(job: Job): Promise<Result<MeasuredParts>>;
-  revision(older: Job, newer: Job): Promise<Result<Revision>>;
+  revision(question: RevisionQuestion): Promise<Result<Revision>>;
   survey(job: Job, progress: ReportProgress): Promise<Result<SurveyedDrawing>>;
   program(job: Job, blockId: string): Promise<Result<ProgramSheet>>;
   /** Resolves, with what is known of the cause, when the worker has died by itself; never otherwise. */

@@ -17,7 +17,7 @@ export function startWorker(): CoreConnection {
     clearance: (job, view) => remote.clearance(job, view),
     evenPosition: (job, view) => remote.evenPosition(job, view),
     measured: (job) => remote.measured(job),
-    revision: (older, newer) => remote.revision(older, newer),
+    revision: (question) => remote.revision(question),
     survey: (job, progress) => remote.survey(job, proxy(progress)),
     program: (job, blockId) => remote.program(job, blockId),
     died,

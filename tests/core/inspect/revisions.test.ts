@@ -5,6 +5,10 @@ import type { Region } from '../../../core/geometry/contour';
 import { reversedContour } from '../../../core/geometry/contour-measures';
 import { carryDispositions } from '../../../core/inspect/carry-dispositions';
 import { changedPlaces } from '../../../core/inspect/changed-places';
+import { createInspector } from '../../../core/inspector';
+import type { Job } from '../../../core/job';
+import { createPipeline } from '../../../core/pipeline';
+import { dxfOf, jobOn } from '../../support/dxf-of';
 import { circle, polygon, square } from '../../support/shapes';
 
 // Expected values: areas and distances of elementary geometry, written beside each case.
@@ -80,4 +84,46 @@ test('dispositions: carried over where nothing changed, reopened where it did, g
   const change = changedPlaces([square(0.5)], [square(0.6)], 0.001);
   const touched = carryDispositions(before, after, settled, change);
   expect(touched.map(({ fate }) => fate)).toEqual(['reopened', 'carried over', 'reopened', 'gone']);
+});
+
+const inspector = createInspector(createPipeline(), createPipeline());
+
+const compared = (question: Parameters<typeof inspector.revision>[0]) => {
+  const revision = inspector.revision(question);
+  if (!revision.ok) throw new Error(revision.problem.what);
+  return revision.value;
+};
+
+const onDrawing = (job: Job, region: Region): Job => ({
+  ...job,
+  drawing: { ...job.drawing, content: dxfOf(region) },
+});
+
+test('a new drawing: what was chosen for a contour stays on it, though the contours are counted anew', () => {
+  // The hole with a size shift is the only one, then the second of two.
+  const older = jobOn([square(40), circle(3, 30, 10)], { sizeShifts: { c2: 0.01 } });
+  const newer = onDrawing(older, [square(40), circle(4, 10, 30), circle(3, 30, 10)]);
+  const { taken, places } = compared({ kind: 'new drawing', older, newer });
+  const [shifted] = Object.keys(taken.job.sizeShifts);
+  const plan = createPipeline().plan(taken.job);
+  const contour = plan.ok && plan.value.drawing.contours.find(({ id }) => id === shifted)?.contour;
+  expect(contour && contour[0] && Math.hypot(contour[0].x - 30, contour[0].y - 10)).toBeCloseTo(3, 9);
+  expect(taken.lost).toEqual([]);
+  expect(places.map(({ change, size }) => [change, size])).toEqual([['removed', 8]]);
+});
+
+test('a new drawing without the contour says what is lost with it', () => {
+  const older = jobOn([square(40), circle(3, 30, 10)], { sizeShifts: { c2: 0.01 } });
+  const { taken } = compared({ kind: 'new drawing', older, newer: onDrawing(older, [square(40)]) });
+  expect(taken.lost).toEqual(['c2']);
+  expect(taken.job.sizeShifts).toEqual({});
+});
+
+test('an earlier job: its values beside the present ones, the present job untouched', () => {
+  const older = jobOn([square(40)]);
+  const newer: Job = { ...older, wire: { diameter: 0.2 }, sizeShifts: { c1: 0.02 } };
+  const { taken, settings, places } = compared({ kind: 'earlier job', older, newer });
+  expect(taken.job).toBe(newer);
+  expect(places).toEqual([]);
+  expect(settings).toContainEqual({ name: 'wire diameter', before: '0.25', after: '0.2' });
 });
