@@ -51,3 +51,31 @@ for (const theme of ['light', 'dark'] as const) {
     expect(troubles).toEqual([]);
   });
 }
+
+windowTest(
+  'a tapered cut is played: a line with U and V shows the wire leaning, lower and upper end',
+  async () => {
+    const { page, outFolder, picture: shoot, troubles } = await openTestWindow({ theme: 'light' });
+    const { rows, row, field } = parts(page);
+    const path = join(outFolder, 'bracket.dxf');
+    writeFileSync(path, dxfOf([angleShape(10, 4)]));
+    await dropFile(page, '.window', path);
+    await rows.first().waitFor();
+    await choose(page, 'Die relief', /^taper from the cutting edge/);
+    await typeInto(field('Relief angle'), '3');
+    await row(/Every regrind opens the die/).waitFor();
+
+    await page.getByRole('tab', { name: 'Cut' }).click();
+    await page.getByRole('listbox', { name: 'Program' }).focus();
+    await page.keyboard.press('End');
+    // 25 tan 3° = 1.31019 mm.
+    const leaning = page.getByRole('option').filter({ hasText: /G01 .*V-1\.31019/ });
+    await shoot('relief-replay');
+    await leaning.first().click();
+    await soon(() => page.getByRole('option', { selected: true }).textContent()).toMatch(/V-1\.31019/);
+    await page.getByRole('application').focus();
+    await page.keyboard.press('f');
+    await shoot('relief-replay');
+    expect(troubles).toEqual([]);
+  },
+);
