@@ -4,6 +4,7 @@ import { cornerChoiceFindings } from './check/corner-choice-findings';
 import { blockSites } from './block-sites';
 import { choicesOf, cutWishes } from './cut-wishes-of';
 import { memberId } from './member-id';
+import { verifyProgram, type ProgramVerdict } from './check/verify-program';
 import { toleranceFindings } from './check/tolerance-findings';
 import { dieSetFindings } from './check/die-set/die-set-findings';
 import { dieSetChecks, dieSetQuery } from './die-set-query';
@@ -17,6 +18,8 @@ import { writeJobFile } from './job-file';
 import { jobSchema, ownMaterialsOf, type Job } from './job';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
+import { sealOf } from './output/seal-of';
+import { writeProgram } from './output/write-program';
 import { pieceContours, placedContours } from './placed-contours';
 import { createDieSetPlanner } from './plan-die-set';
 import { planPair, type PairPlan } from './plan-pair';
@@ -38,6 +41,8 @@ export interface Pipeline {
   plan(job: Job, progress?: Progress): Result<Plan>;
   /** The whole output of a job, the job file included. */
   files(job: Job): Result<readonly OutputFile[]>;
+  /** Whether a program on disk still belongs to the job. */
+  verify(job: Job, text: string): Result<ProgramVerdict>;
   /** One block's program, to be looked at and played. */
   program(job: Job, blockId: string): Result<ProgramSheet>;
 }
@@ -134,6 +139,17 @@ export function createPipeline(): Pipeline {
     files: (job) => {
       const planned = plan(job);
       return planned.ok ? done(outputFiles(job, planned.value, writeJobFile(job))) : planned;
+    },
+    verify: (job, text) => {
+      const planned = plan(job);
+      if (!planned.ok) return planned;
+      const { blocks, released } = planned.value;
+      const asReleased = { ...planned.value, released: true };
+      const expected = blocks.map((block) => ({
+        blockId: block.id,
+        text: writeProgram(block, asReleased, job),
+      }));
+      return done(verifyProgram(text, expected, sealOf(job, writeJobFile(job)), released));
     },
     program: (job, blockId) => {
       const planned = plan(job);

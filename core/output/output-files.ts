@@ -2,6 +2,8 @@ import { jobFileEnding, type Job } from '../job';
 import type { Plan } from '../plan';
 import { dieSetFiles } from './die-set-files';
 import type { OutputFile } from './output-file';
+import { sealProgram } from './program-seal';
+import { sealOf } from './seal-of';
 import { writeDrillList } from './write-drill-list';
 import { writeDxf } from './write-dxf';
 import { writeFindingsCsv } from './write-findings-csv';
@@ -17,12 +19,14 @@ import { writeWorkList } from './write-work-list';
 export function outputFiles(job: Job, plan: Plan, jobFileText: string): readonly OutputFile[] {
   const name = fileStem(job.name);
   const mark = plan.released ? '' : '.DRAFT';
+  const seal = plan.released ? sealOf(job, jobFileText) : null;
+  const sealed = (text: string) => (seal ? sealProgram(text, seal, job.output.style) : text);
   return [
     { name: `${name}-paths${mark}.dxf`, text: writeDxf(plan, job) },
     { name: `${name}-outline.dxf`, text: writeOutlineDxf(plan) },
     ...plan.blocks.map((block) => ({
       name: `${name}-${fileStem(block.id)}${mark}.nc`,
-      text: writeProgram(block, plan, job),
+      text: sealed(writeProgram(block, plan, job)),
     })),
     { name: `${name}-drill-list${mark}.csv`, text: writeDrillList(plan, job) },
     { name: `${name}-work-list${mark}.csv`, text: writeWorkList(plan) },

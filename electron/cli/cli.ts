@@ -28,6 +28,7 @@ runHeadless(
     followed: (before, job) => pipeline.followed(before, job),
     plan: (job) => pipeline.plan(job),
     files: (job) => pipeline.files(job),
+    verify: (job, text) => pipeline.verify(job, text),
     sheets: (job, plan) => {
       const inspection = inspector.inspection(job);
       return inspection.ok

@@ -6,6 +6,7 @@ import { drawingUnits } from '../../core/units';
 export function helpText(): string {
   return [
     'diewright FILE --out FOLDER [options]',
+    'diewright verify JOB PROGRAM ...',
     '',
     'FILE is a drawing (.dxf; .svg; .csv or .txt with a point x, y on each line) or a job (.diewright.json). Writes the',
     'paths of punch and die, one program for each member, the findings and the job into FOLDER, and prints the summary.',
@@ -33,6 +34,9 @@ export function helpText(): string {
     '  --output-unit UNIT    mm or inch',
     '',
     'L is a length: 0.25, 0.25mm, 0.010in, 1/64in; a bare number is mm.',
+    '',
+    'verify: whether programs on disk are still those that the job gives: unchanged since their release, and the job',
+    'unchanged in all that they say. One line each; ends with 0 if all belong, 2 if one does not.',
     '',
     'Ends with 0: released. 1: something in the input is wrong, one line says what. 2: draft, findings are open.',
     '70: a mistake in the program.',

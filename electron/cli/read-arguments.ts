@@ -30,6 +30,8 @@ export interface Arguments {
   readonly file: string;
   readonly out: string;
   readonly changes: Readonly<Partial<Record<OptionName, string>>>;
+  /** Programs to be held against the job in `file`; null where the job is to be worked out. */
+  readonly verify: readonly string[] | null;
 }
 
 /** The command line taken apart: one file, one out folder, every option known. */
@@ -38,8 +40,9 @@ export function readArguments(argv: readonly string[]): Result<Arguments> {
   if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
   const { help, ...changes } = values;
-  if (help) return done({ help: true, file: '', out: '', changes: {} });
+  if (help) return done({ help: true, file: '', out: '', changes: {}, verify: null });
   const [file, ...more] = positionals;
+  if (file === 'verify') return verifyArguments(more, changes);
   if (file === undefined)
     return usage(
       'No drawing or job is given',
@@ -51,7 +54,23 @@ export function readArguments(argv: readonly string[]): Result<Arguments> {
   if (!changes.out) {
     return usage('No folder for the files is given', '--out', 'Give it, for instance --out made.');
   }
-  return done({ help: false, file, out: changes.out, changes });
+  return done({ help: false, file, out: changes.out, changes, verify: null });
+}
+
+function verifyArguments(
+  [job, ...programs]: readonly string[],
+  changes: Arguments['changes'],
+): Result<Arguments> {
+  const [option] = Object.keys(changes);
+  if (option !== undefined)
+    return usage('The job to verify against is taken as it is', `--${option}`, 'Leave the option out.');
+  if (job === undefined || programs.length === 0)
+    return usage(
+      'A job and its programs are needed',
+      'verify',
+      'Give them: diewright verify JOB.diewright.json PROGRAM.nc ...',
+    );
+  return done({ help: false, file: job, out: '', changes: {}, verify: programs });
 }
 
 function parsedOrProblem(argv: readonly string[]) {

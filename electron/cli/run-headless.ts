@@ -2,19 +2,21 @@ import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { FollowedJob } from '../../core/follow-contours';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { UnitCandidate } from '../../core/drawing/unit-candidates';
-import { jobFileEnding, type Job } from '../../core/job';
+import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import { writeSummary } from '../../core/output/write-summary';
 import type { Plan } from '../../core/plan';
-import { done, failed, sayProblem, type Problem, type Result } from '../../core/problem';
+import { sayProblem, type Problem, type Result } from '../../core/problem';
 import { mmPerInch } from '../../core/units';
-import { openFile } from '../services/open-file';
 import { writeFilesTogether } from '../services/write-files-together';
 import { changeJob } from './change-job';
 import { exitCodes, type ExitCode } from './exit-codes';
 import { helpText } from './help-text';
 import { optionFiles } from './option-files';
+import { openJob } from './open-job';
 import { readArguments } from './read-arguments';
+import { verifyPrograms } from './verify-programs';
 
 /** The part of core that the command needs. */
 export interface HeadlessCore {
@@ -24,6 +26,8 @@ export interface HeadlessCore {
   followed(before: Job, job: Job): FollowedJob;
   plan(job: Job): Result<Plan>;
   files(job: Job): Result<readonly OutputFile[]>;
+  /** Whether a program on disk still belongs to the job. */
+  verify(job: Job, text: string): Result<ProgramVerdict>;
   /** The sheets as PDF, and their tables. */
   sheets(job: Job, plan: Plan): Result<readonly OutputFile[]>;
 }
@@ -49,10 +53,14 @@ export async function runHeadless(
     speech.out(helpText());
     return exitCodes.released;
   }
-  const { file, out, changes } = read.value;
+  const { file, out, changes, verify } = read.value;
 
   const opened = await openJob(file, core);
   if (!opened.ok) return inputError(opened.problem, speech);
+  if (verify) {
+    const verified = await verifyPrograms(opened.value, verify, core, speech);
+    return verified.ok ? verified.value : inputError(verified.problem, speech);
+  }
   const parts = await optionFiles(changes);
   if (!parts.ok) return inputError(parts.problem, speech);
   const changed = changeJob(opened.value, changes, parts.value);
@@ -77,28 +85,6 @@ export async function runHeadless(
   speech.out(writeSummary(plan.value, job));
   speech.out(`Files\n${written.value.map((path) => `  ${shortPath(path)}\n`).join('')}`);
   return plan.value.released ? exitCodes.released : exitCodes.draft;
-}
-
-async function openJob(path: string, core: HeadlessCore): Promise<Result<Job>> {
-  const opened = await openFile(path);
-  if (!opened.ok) return opened;
-  const { name, bytes } = opened.value;
-  if (!/\.json$/i.test(name)) return done(core.jobOnDrawing(name, bytes));
-  let text: string;
-  try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return failed(
-      'job-not-text',
-      'The job file is not text in UTF-8',
-      path,
-      `Give a ${jobFileEnding} file as it was saved.`,
-    );
-  }
-  const job = core.readJobFile(text);
-  return job.ok
-    ? job
-    : { ok: false, problem: { ...job.problem, where: [path, job.problem.where].filter(Boolean).join(', ') } };
 }
 
 /** A drawing without a unit: the sizes the part would have tell a person which unit is meant. */

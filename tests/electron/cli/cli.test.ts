@@ -98,3 +98,35 @@ function openKeys(folder: string, jobName: string): string[] {
   if (!plan.ok) throw new Error(plan.problem.what);
   return plan.value.findings.filter(({ weight }) => weight === 'decide').map(({ key }) => key);
 }
+
+test('verify tells the programs of a job from changed ones, and writes nothing', () => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, 'plate.dxf'), smallDrawing(plate));
+  diewright(folder, 'plate.dxf', '--out', 'draft', '--thickness', '2mm');
+  const jobName = readdirSync(join(folder, 'draft')).find((name) => name.endsWith('.diewright.json')) ?? '';
+  const job = readJobFile(readFileSync(join(folder, 'draft', jobName), 'utf8'));
+  if (!job.ok) throw new Error(job.problem.what);
+  const settled = Object.fromEntries(openKeys(folder, jobName).map((key) => [key, { reason: 'checked' }]));
+  writeFileSync(join(folder, 'settled.diewright.json'), writeJobFile({ ...job.value, settled }));
+  expect(diewright(folder, 'settled.diewright.json', '--out', 'made').status).toBe(0);
+  const names = readdirSync(join(folder, 'made'));
+  const jobFile = join('made', names.find((name) => name.endsWith('.diewright.json')) ?? '');
+  const programs = names.filter((name) => name.endsWith('.nc')).map((name) => join('made', name));
+  expect(programs.length).toBeGreaterThan(1);
+
+  const good = diewright(folder, 'verify', jobFile, ...programs);
+  expect(good).toMatchObject({ status: 0, stderr: '' });
+  expect(good.stdout.match(/^belongs /gm)).toHaveLength(programs.length);
+
+  const [first = ''] = programs;
+  const text = readFileSync(join(folder, first), 'utf8');
+  writeFileSync(join(folder, first), text.replace(/X(-?)\d/, 'X$19'));
+  const changed = diewright(folder, 'verify', jobFile, ...programs);
+  expect(changed.status).toBe(2);
+  expect(changed.stdout).toContain(`DOES NOT BELONG  ${first}`);
+  expect(readdirSync(join(folder, 'made'))).toEqual(names);
+
+  expect(diewright(folder, 'verify', jobFile)).toMatchObject({ status: 1 });
+  expect(diewright(folder, 'verify', jobFile, 'no-such.nc')).toMatchObject({ status: 1 });
+  expect(diewright(folder, 'verify', jobFile, first, '--wire', '0.2')).toMatchObject({ status: 1 });
+});

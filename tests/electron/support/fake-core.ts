@@ -27,6 +27,7 @@ export function fakeCore(more: Partial<HeadlessCore> = {}): HeadlessCore {
       }),
     followed: (_before, job) => ({ job, lost: [] }),
     sheets: () => done([]),
+    verify: (_job, text) => done({ belongs: text === 'ours', blockId: null, say: 'As it says.' }),
     plan: () => done(emptyPlan(true)),
     files: (job) =>
       done([
