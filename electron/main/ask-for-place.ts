@@ -7,10 +7,11 @@ import { withEnding, type OwnFileWords } from '../services/own-files';
 /** The drawing or job the user picks; null when cancelled. */
 export async function askForFile(window: BrowserWindow): Promise<string | null> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
-    title: 'Open a drawing, a job, a technology table or a program style',
+    title: 'Open a drawing, a job, a technology table, a program style or a program to verify',
     properties: ['openFile'],
     filters: [
       { name: 'Drawings and jobs', extensions: ['dxf', 'svg', 'csv', 'txt', 'json'] },
+      { name: 'Programs, to be held against the job', extensions: ['nc'] },
       { name: 'All files', extensions: ['*'] },
     ],
   });

@@ -8,6 +8,7 @@ import { StockDialog } from '../dieset/stock-dialog';
 import { TechnologyDialog } from '../technology/technology-dialog';
 import { UnitsDialog } from './units-dialog';
 import { UnsavedDialog } from './unsaved-dialog';
+import { VerdictDialog } from './verdict-dialog';
 
 /** Whatever asks or tells something over the window; one at a time. */
 export function Dialogs() {
@@ -17,9 +18,11 @@ export function Dialogs() {
   const dialog = useAppState((state) => state.dialog);
   const clash = useAppState((state) => state.clash);
   const leftOver = useAppState((state) => state.leftOver);
+  const verified = useAppState((state) => state.verified);
   const distrust = useAppState((state) => state.distrust);
   if (clash) return <ClashDialog problem={clash} />;
   if (waiting) return <UnsavedDialog file={waiting} />;
+  if (verified) return <VerdictDialog name={verified.name} verdict={verified.verdict} />;
   if (distrust) return <DistrustDialog opened={distrust} />;
   if (leftOver.length > 0) return <LeftOverDialog drafts={leftOver} />;
   if (unitAsked && survey) return <UnitsDialog candidates={survey.units} />;

@@ -2,7 +2,7 @@ import type { HostFile } from '../../electron/contract/host-api';
 
 /** Asks with the browser's own file dialog for a drawing or a job; null where the user cancelled. Its files can't be written back. */
 export const chooseFile = (page: Window): Promise<HostFile | null> =>
-  choose(page, '.dxf,.svg,.csv,.txt,.json');
+  choose(page, '.dxf,.svg,.csv,.txt,.json,.nc');
 
 /** The same for a list of measured points. */
 export const choosePoints = (page: Window): Promise<HostFile | null> =>

@@ -1,6 +1,7 @@
 import type { Drawing } from '../../core/drawing/drawing';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
+import type { ProgramVerdict } from '../../core/check/verify-program';
 import type { OpenedJob } from '../../core/open-job-file';
 import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';
@@ -64,6 +65,8 @@ export interface AppState {
   readonly leftOver: readonly KeptDraft[];
   /** What of the opened job file could not be trusted, until it has been read. */
   readonly distrust: OpenedJob | null;
+  /** What became of a program file that was held against the job; null when it has been read. */
+  readonly verified: { readonly name: string; readonly verdict: ProgramVerdict } | null;
   /** Why the job was not saved where it came from: somebody else has changed the file. */
   readonly clash: Problem | null;
   /** What was done last, for the status line. */
@@ -110,6 +113,7 @@ export const emptyState: AppState = {
   waiting: null,
   leftOver: [],
   distrust: null,
+  verified: null,
   clash: null,
   said: '',
   selected: null,

@@ -9,9 +9,14 @@ import type { App } from './app-store';
 import { newHistory } from './history';
 import { emptyInspect } from './inspect-state';
 import { ownFileKind, takeOwnFile } from './own-files';
+import { isProgram, verifyFile } from './verify-file';
 
-/** Opens a drawing or a job file, after asking where that would lose changes; takes a table or style into the job. */
+/** Opens a drawing or a job file, after asking where that would lose changes; takes a table or style into the job, holds a program against it. */
 export function openFile(app: App, file: HostFile): void {
+  if (isProgram(file)) {
+    void verifyFile(app, file);
+    return;
+  }
   const kind = ownFileKind(file.name);
   if (kind) {
     // It changes the open job and replaces nothing: undo takes it back.

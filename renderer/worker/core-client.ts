@@ -1,4 +1,5 @@
 import type { ProgramSheet } from '../../core/block-program';
+import type { ProgramVerdict } from '../../core/check/verify-program';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { EvenPosition } from '../../core/inspect/even-position';
 import type { MeasuredParts } from '../../core/inspect/inspection';
@@ -54,6 +55,11 @@ export class CoreClient {
 
   files(job: Job): Promise<Result<readonly OutputFile[]>> {
     return this.#ask((connection) => connection.files(job), always);
+  }
+
+  /** Whether a program on disk still belongs to the job. */
+  verify(job: Job, text: string): Promise<Result<ProgramVerdict>> {
+    return this.#ask((connection) => connection.verify(job, text), always);
   }
 
   /** One block's program; `stale` where a plan was asked for meanwhile. */

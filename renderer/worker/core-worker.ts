@@ -22,6 +22,7 @@ const api: CoreWorkerApi = {
   revision: (question) => inspector.revision(question),
   survey: (job, progress) => pipeline.survey(job, progress),
   program: (job, blockId) => pipeline.program(job, blockId),
+  verify: (job, text) => pipeline.verify(job, text),
 };
 
 expose(api);

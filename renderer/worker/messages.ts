@@ -1,4 +1,5 @@
 import type { ProgramSheet } from '../../core/block-program';
+import type { ProgramVerdict } from '../../core/check/verify-program';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { EvenPosition } from '../../core/inspect/even-position';
 import type { MeasuredParts } from '../../core/inspect/inspection';
@@ -24,6 +25,7 @@ export interface CoreWorkerApi {
   revision(question: RevisionQuestion): Result<Revision>;
   survey(job: Job, progress: ReportProgress): Result<SurveyedDrawing>;
   program(job: Job, blockId: string): Result<ProgramSheet>;
+  verify(job: Job, text: string): Result<ProgramVerdict>;
 }
 
 /** A running worker as the client sees it. */
@@ -36,6 +38,7 @@ export interface CoreConnection {
   revision(question: RevisionQuestion): Promise<Result<Revision>>;
   survey(job: Job, progress: ReportProgress): Promise<Result<SurveyedDrawing>>;
   program(job: Job, blockId: string): Promise<Result<ProgramSheet>>;
+  verify(job: Job, text: string): Promise<Result<ProgramVerdict>>;
   /** Resolves, with what is known of the cause, when the worker has died by itself; never otherwise. */
   readonly died: Promise<string>;
   end(): void;

@@ -20,6 +20,7 @@ export function startWorker(): CoreConnection {
     revision: (question) => remote.revision(question),
     survey: (job, progress) => remote.survey(job, proxy(progress)),
     program: (job, blockId) => remote.program(job, blockId),
+    verify: (job, text) => remote.verify(job, text),
     died,
     end: () => worker.terminate(),
   };

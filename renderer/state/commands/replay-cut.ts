@@ -12,7 +12,9 @@ export const showCutCommand: Command = {
   enabled: ({ made }) => made !== null,
   run: ({ store }) =>
     store.setState(({ pane, replay }) =>
-      pane === 'cut' ? { pane: 'review', replay: { ...replay, isPlaying: false } } : { pane: 'cut', hovered: null },
+      pane === 'cut'
+        ? { pane: 'review', replay: { ...replay, isPlaying: false } }
+        : { pane: 'cut', hovered: null },
     ),
 };
 

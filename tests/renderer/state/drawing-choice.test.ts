@@ -153,6 +153,7 @@ describe('stopping', () => {
         return Promise.resolve(done(testSurvey()));
       },
       program: () => Promise.reject(new Error('not asked here')),
+      verify: () => Promise.reject(new Error('not asked here')),
       died: new Promise<never>(() => {}),
       end: () => void ended++,
     });

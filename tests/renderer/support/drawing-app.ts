@@ -18,6 +18,7 @@ export async function drawingApp(dxfText: string): Promise<App & { settled(): Pr
     files: (job) => Promise.resolve(pipeline.files(job)),
     survey: (job, progress) => Promise.resolve(pipeline.survey(job, progress)),
     program: (job, blockId) => Promise.resolve(pipeline.program(job, blockId)),
+    verify: (job, text) => Promise.resolve(pipeline.verify(job, text)),
     died: new Promise(() => {}),
     end: () => {},
   };

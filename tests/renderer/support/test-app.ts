@@ -63,6 +63,8 @@ export function testApp(
       if (!block) throw new Error(`no block ${blockId}`);
       return done(programSheet(block, planned.value, job));
     },
+    verify: () =>
+      Promise.resolve(done({ belongs: true, blockId: 'blank-1-die', say: 'It belongs to this job.' })),
     died: new Promise(() => {}),
     end: () => {},
   };

@@ -24,6 +24,7 @@ function testWorker() {
     files: () => Promise.resolve(done([])),
     survey: () => Promise.resolve(done(testSurvey())),
     program: () => Promise.reject(new Error('not asked here')),
+    verify: () => Promise.reject(new Error('not asked here')),
     died: new Promise((resolve) => {
       die = resolve;
     }),
