@@ -6,6 +6,7 @@ import { done, failed, type Result } from '../../core/problem';
 import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
 import type { OptionFiles } from './option-files';
 import type { Arguments, OptionName } from './read-arguments';
+import { sheetOptions } from './sheet-options';
 
 /** Options that name a file, whose content comes by itself. */
 type FileOption = keyof OptionFiles;
@@ -85,6 +86,7 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, C
       return refuse('output-unit', `"${text}" is no output unit`, 'Use mm or inch.');
     return done({ ...job, output: { ...job.output, unit } });
   },
+  ...sheetOptions,
 };
 
 /** The job with what the command line says about it; a technology table comes before wire and heights. */

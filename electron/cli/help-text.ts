@@ -1,4 +1,5 @@
 import { stockMaterials } from '../../core/die/stock-materials';
+import { magnifications } from '../../core/output/magnifications';
 import { shippedStyles } from '../../core/shipped-styles';
 import { drawingUnits } from '../../core/units';
 
@@ -9,8 +10,8 @@ export function helpText(): string {
     'diewright verify JOB PROGRAM ...',
     '',
     'FILE is a drawing (.dxf; .svg; .csv or .txt with a point x, y on each line) or a job (.diewright.json). Writes the',
-    'paths of punch and die, one program for each member, the findings and the job into FOLDER, and prints the summary.',
-    'Options change what the job says.',
+    'paths of punch and die, one program for each member, the findings, the sheets as PDF and the job into FOLDER, and',
+    'prints the summary. Options change what the job says.',
     '',
     '  --out FOLDER          where the files go; made if it is not there',
     '  --name NAME           name of the job, and of its files',
@@ -32,6 +33,10 @@ export function helpText(): string {
     `  --style NAME|FILE     how programs are written: ${Object.keys(shippedStyles).join(', ')}, or a .diewright-style.json`,
     '                        file; samples/ has one with a comment beside every value',
     '  --output-unit UNIT    mm or inch',
+    '  --revision TEXT       stated on every sheet, as is',
+    '  --date TEXT           the date; the program knows no clock',
+    '  --page A4|letter      page size of the sheets',
+    `  --charts N,N          overlay charts of the part, so many times as large: ${magnifications.join(', ')}`,
     '',
     'L is a length: 0.25, 0.25mm, 0.010in, 1/64in; a bare number is mm.',
     '',

@@ -19,6 +19,10 @@ const options = {
   program: { type: 'string' },
   style: { type: 'string' },
   'output-unit': { type: 'string' },
+  revision: { type: 'string' },
+  date: { type: 'string' },
+  page: { type: 'string' },
+  charts: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 

@@ -1,6 +1,7 @@
 import { Plus, Trash2 } from 'lucide-react';
 import { measuringTargets } from '../../core/inspect/measuring-targets';
 import type { Job } from '../../core/job';
+import { magnifications } from '../../core/output/magnifications';
 import { done } from '../../core/problem';
 import { Choice } from '../controls/choice';
 import { CommandButton } from '../controls/command-button';
@@ -11,9 +12,6 @@ import { exportFilesCommand } from '../state/commands/export-files';
 import { setSheet } from '../state/edits/set-sheet';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
-
-/** Magnifications of comparators (common practice). */
-const magnifications = ['1', '5', '10', '20', '31.25', '50', '100'] as const;
 
 /** What every sheet states, which overlay charts are wanted, and the way to write them. */
 export function SheetsSection() {
@@ -97,7 +95,7 @@ function ChartsPart({ job }: { job: Job }) {
                 label={`Magnification of chart ${k + 1}`}
                 value={String(magnification)}
                 text={`${magnification} : 1`}
-                options={magnifications.map((times) => ({ value: times, name: `${times} : 1` }))}
+                options={magnifications.map((times) => ({ value: String(times), name: `${times} : 1` }))}
                 onChoose={(times) => change({ magnification: Number(times) })}
               />
               <button

@@ -55,6 +55,11 @@ windowTest(
     await page.getByRole('radio', { name: 'Light test' }).click();
     await choose(page, 'Exaggeration of the gap', '20 times');
     await shoot('inspect-light');
+    // Shifted by more than the clearance the punch lies on the right edge.
+    await typeInto(field('Shift in x'), '0.07 mm');
+    await page.getByRole('button', { name: /^-0\.0\d+ mm at/ }).waitFor();
+    await page.getByText('touching or overlapping').first().waitFor();
+    await shoot('inspect-light-contact');
     expect(troubles).toEqual([]);
   },
 );
@@ -178,6 +183,7 @@ for (const theme of ['light', 'dark'] as const) {
     const { page, picture: shoot, troubles } = await openTestWindow({ file: spring, theme });
     const { rows } = parts(page);
     await rows.first().waitFor();
+    if (theme === 'dark') await page.getByRole('radio', { name: 'inch' }).click();
     for (const section of ['Clearance', 'Points', 'Measure', 'Sheets', 'Revision']) {
       await openInspection(page, section);
       await shoot(`inspect-${section.toLowerCase()}-${theme}`);

@@ -15,9 +15,6 @@ import { setStroke, strokeRegion, viewOf, type PaperView } from './paper-view';
 import type { SheetFonts } from './sheet-fonts';
 import { sheetHead } from './sheet-head';
 
-/** Magnifications of comparators (common practice). */
-export const magnifications = [1, 5, 10, 20, 31.25, 50, 100] as const;
-
 /** Sheets that somebody would still put together. */
 const mostPages = 150;
 

@@ -20,7 +20,7 @@ import { nextCutCommand, previousCutCommand } from './step-cuts';
 import { showAboutCommand, showKeysCommand, showStockCommand, showTechnologyCommand } from './show-dialog';
 import { nextFindingCommand, previousFindingCommand } from './step-findings';
 import { stopCalculationCommand } from './stop-calculation';
-import { switchDieSetCommand, switchPaneCommand } from './switch-pane';
+import { switchDieSetCommand, switchInspectionCommand, switchPaneCommand } from './switch-pane';
 import { switchThemeCommand } from './switch-theme';
 import { switchUnitCommand } from './switch-unit';
 import { takeContourCommand } from './take-contour';
@@ -50,6 +50,7 @@ export const commandList: readonly Command[] = [
   zoomOutCommand,
   switchPaneCommand,
   switchDieSetCommand,
+  switchInspectionCommand,
   switchUnitCommand,
   switchThemeCommand,
   showCutCommand,

@@ -1,4 +1,4 @@
-import { Layers, PanelRight } from 'lucide-react';
+import { Layers, PanelRight, Ruler } from 'lucide-react';
 import type { Command } from '../command';
 
 export const switchPaneCommand: Command = {
@@ -19,4 +19,14 @@ export const switchDieSetCommand: Command = {
   icon: Layers,
   enabled: ({ history }) => history !== null,
   run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'die set' ? 'review' : 'die set' })),
+};
+
+export const switchInspectionCommand: Command = {
+  id: 'inspection',
+  group: 'View',
+  label: ({ pane }) => (pane === 'inspect' ? 'Back to the review list' : 'Inspect punch and die'),
+  shortcuts: ['I'],
+  icon: Ruler,
+  enabled: ({ history }) => history !== null,
+  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'inspect' ? 'review' : 'inspect' })),
 };

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Contour, Region } from '../../../core/geometry/contour';
 import type { MeasuringTarget } from '../../../core/inspect/measuring-targets';
-import { magnifications, overlayChart } from '../../../core/output/pdf/overlay-chart';
+import { magnifications } from '../../../core/output/magnifications';
+import { overlayChart } from '../../../core/output/pdf/overlay-chart';
 import { overlayTiles } from '../../../core/output/pdf/overlay-tiles';
 import { readPdfPages, type PdfPath, type PdfPoint } from '../../support/pdf-pages';
 import { exampleParts, planOf } from '../../support/plan-of';
