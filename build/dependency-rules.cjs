@@ -28,6 +28,7 @@ const leaves = [
   'program-style',
   'neutral-style',
   'inspection-settings',
+  'part-name',
 ];
 
 // plan.ts holds types only; the rooms that make or read a part of the plan may name them.

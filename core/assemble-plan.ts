@@ -7,7 +7,7 @@ import { taperAngle } from './die/relief-rules';
 import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
 import { chainLength } from './geometry/contour-measures';
-import { passesOf, type Job } from './job';
+import { byPart, heightOf, partsOf, passesOf, type Job } from './job';
 import type { PairPlan } from './plan-pair';
 import type { Member, Plan, Summary } from './plan';
 import type { BlockProofs } from './prove-blocks';
@@ -15,6 +15,7 @@ import { reachOf } from './wire/pass-offsets';
 import { levelDistance } from './wire/plan-relief';
 import type { BlockGroup } from './wire/block-groups';
 import { planBlocks } from './wire/plan-blocks';
+import { membersOf } from './wire/members-of';
 
 /** Gathers the stages' results: findings worst first and what is still open. Nothing is proved yet, so not released. */
 export function asPlan(
@@ -27,7 +28,7 @@ export function asPlan(
   dieSet: DieSet,
 ): Plan {
   const pairs = planned.map(({ pair }) => pair);
-  const members = pairs.flatMap(({ die, punch }) => [die, punch]);
+  const members = membersOf({ pairs });
   const blocks = planBlocks(groups, members, job.setup.sequence);
   const findings = worstFirst([
     ...drawing.findings,
@@ -37,7 +38,7 @@ export function asPlan(
       technology: job.technology,
       byTable: job.passRule === 'table',
       wire: job.wire.diameter,
-      blocks: job.blocks,
+      heights: partsOf(job).map((part) => ({ part, height: heightOf(job, part) })),
     }),
     ...planned.flatMap((plan) => plan.findings),
     ...blockFindings(blocks, members),
@@ -59,10 +60,10 @@ export function asPlan(
   return {
     drawing,
     clearance: choice,
-    reach: {
-      die: levelDistance(reachOf(job.wire.diameter, passesOf(job, 'die')), taperAngle(job.relief)),
-      punch: reachOf(job.wire.diameter, passesOf(job, 'punch')),
-    },
+    reach: byPart((part) => {
+      const square = reachOf(job.wire.diameter, passesOf(job, part));
+      return part === 'die' ? levelDistance(square, taperAngle(job.relief)) : square;
+    }),
     pairs,
     dieSet,
     blocks,
@@ -76,8 +77,13 @@ export function asPlan(
 /** The plan with the verdicts of the proofs: it is released when all passed and no finding is open. */
 export function withProofs(plan: Plan, job: Job, { proofOf, findings: found }: BlockProofs): Plan {
   const proved = (member: Member): Member => ({ ...member, proof: proofOf(member) });
-  const pairs = plan.pairs.map((pair) => ({ ...pair, die: proved(pair.die), punch: proved(pair.punch) }));
-  const proofs = pairs.flatMap(({ die, punch }) => [die.proof, punch.proof]);
+  const pairs = plan.pairs.map((pair) => ({
+    ...pair,
+    die: proved(pair.die),
+    punch: proved(pair.punch),
+    plates: pair.plates.map((plate) => ({ ...plate, member: proved(plate.member) })),
+  }));
+  const proofs = membersOf({ pairs }).map(({ proof }) => proof);
   const findings = worstFirst([...plan.findings, ...found]);
   const open = openFindings(findings, job);
   return {

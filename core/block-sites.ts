@@ -1,42 +1,72 @@
 import type { Drawing } from './drawing/drawing';
+import type { Arrangement } from './die/tool';
 import { circleOf } from './geometry/circle-of';
 import type { Job } from './job';
 import { memberId } from './member-id';
-import type { UsedContour } from './used-contours';
+import { openingPart, type PlacedContour } from './placed-contours';
+import type { MemberRole, PartName, PlateName } from './plan';
 import { blockGroups, type GroupedBlocks, type PlacedMember } from './wire/block-groups';
 
 /** The blocks of a job and where its members lie in them, from the drawing alone: no path is needed yet. */
 export function blockSites(
   { contours, leftOut }: Drawing,
-  used: readonly UsedContour[],
+  placed: readonly PlacedContour[],
   setup: Job['setup'],
   lead: Job['lead'],
-  dieHeight: number,
+  heights: Readonly<Record<PartName, number>>,
+  arrangement: Arrangement,
+  plates: readonly PlateName[],
 ): GroupedBlocks {
-  const usedIds = new Set(used.map(({ contour }) => contour.id));
   const parents = new Map(contours.map(({ id, parentId }) => [id, parentId]));
-  const members = used.flatMap((one): readonly PlacedMember[] => {
-    const around = ancestors(one.contour.id, parents).filter((id) => usedIds.has(id));
+  const members: PlacedMember[] = [];
+  for (const one of placed) {
     const { contour, id } = one.contour;
-    return (['die', 'punch'] as const).map((role) => ({
-      memberId: memberId(one.use, id, role),
-      role,
-      contour,
-      contourId: id,
-      around,
-    }));
-  });
+    // Where the holes are pierced in another station they lie beside the blank, not in it.
+    const beside = new Set(
+      placed.filter(({ station }) => station === one.station).map((own) => own.contour.id),
+    );
+    const around = ancestors(id, parents).filter((other) => beside.has(other));
+    const parts = partsOfContour(one, plates);
+    for (const { part, role } of parts) {
+      const own = openingPart(one, placed, arrangement);
+      const isInPunch = part === 'die' && own.part === 'punch';
+      members.push({
+        memberId: memberId(one.use, id, part),
+        role,
+        part: isInPunch ? 'punch' : part,
+        contour,
+        contourId: id,
+        around,
+        within: isInPunch ? (members.find((member) => member.memberId === own.punchId) ?? null) : null,
+        isApart: one.use === 'mate',
+      });
+    }
+  }
+  const usedIds = new Set(placed.map(({ contour }) => contour.id));
   const unused = [...contours.filter(({ id }) => !usedIds.has(id)), ...leftOut];
   const drawnHoles = unused.flatMap(({ contour }) => circleOf(contour) ?? []);
+  const wall = (part: PartName) => Math.max(setup.frame, plateWall * heights[part]);
   const margin = {
-    die: Math.max(setup.frame, dieWall * dieHeight),
+    die: wall('die'),
     punch: setup.frame + lead.length + lead.holeDiameter + pathRoom,
+    stripper: wall('stripper'),
+    retainer: wall('retainer'),
   };
   return blockGroups(members, setup, margin, drawnHoles);
 }
 
-/** Steel between an opening and the edge of the die block, in block heights (common practice). */
-const dieWall = 1.25;
+const partsOfContour = (
+  { use }: PlacedContour,
+  plates: readonly PlateName[],
+): readonly { part: PartName; role: MemberRole }[] => [
+  { part: 'die', role: 'die' },
+  { part: 'punch', role: 'punch' },
+  // A plug needs no stripper.
+  ...(use === 'mate' ? [] : plates.map((part) => ({ part, role: 'die' as const }))),
+];
+
+/** Steel between an opening and the edge of a plate, in its heights (common practice). */
+const plateWall = 1.25;
 
 /** The path runs a little outside the punch as drawn, mm. */
 const pathRoom = 1;

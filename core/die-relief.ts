@@ -1,13 +1,13 @@
 import { reliefGrowth } from './check/relief-findings';
 import type { Finding } from './finding';
 import type { Job } from './job';
-import type { DieRelief } from './plan-pair';
+import type { DieRelief } from './plan-member';
 import { radians } from './units';
 import { reliefPlan } from './wire/plan-relief';
 
-/** What the job says about the relief of its dies; null where it has none. */
-export function dieRelief({ relief, blocks, technology }: Job): DieRelief | null {
-  const plan = reliefPlan(relief, blocks.die);
+/** What the job says about the relief of a die in a block of a height; null where it has none. */
+export function dieRelief({ relief, technology }: Job, height: number): DieRelief | null {
+  const plan = reliefPlan(relief, height);
   return plan && { plan, largestLean: radians(technology.machine.largestTaperDeg) };
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { entryTravel, dullShare, penetrationShare, pressMargin } from './die/die-rules';
 import { endConditions } from './die/punch-strength';
+import { passSchema } from './job-pass';
 
 const positive = z.number().positive();
 const notNegative = z.number().nonnegative();
@@ -9,7 +10,13 @@ const share = z.number().min(0).max(2);
 /** How a plug sits in its hole: by a typed allowance per side (negative: press), or by ISO 286 classes. */
 const fitSchema = z.discriminatedUnion('rule', [
   z.strictObject({ rule: z.literal('allowance'), perSide: z.number() }),
-  z.strictObject({ rule: z.literal('iso'), hole: z.string(), shaft: z.string(), nominal: positive }),
+  z.strictObject({
+    rule: z.literal('iso'),
+    hole: z.string(),
+    shaft: z.string(),
+    /** mm; null: the contour's own size. */
+    nominal: positive.nullable(),
+  }),
 ]);
 
 /** A plate with openings that fit the punches. mm. */
@@ -21,6 +28,8 @@ const plateSchema = z.strictObject({
   corners: z.enum(['as the punch', 'relieved']),
   /** Thickness of the plate. */
   height: positive,
+  /** Its own passes; null: those of the die. */
+  passes: z.array(passSchema).min(1).nullable().default(null),
 });
 
 const shape = z.strictObject({
@@ -30,8 +39,9 @@ const shape = z.strictObject({
   stationsApart: z.int().min(1).max(9),
   stripper: plateSchema,
   retainer: plateSchema,
-  /** For contours used as a plug and its hole. */
+  /** For contours used as a plug and its hole, and for those that have a fit of their own, by contour id. */
   plugFit: fitSchema,
+  plugFits: z.record(z.string(), fitSchema).default({}),
   /** How the stock comes off the punch. */
   stripping: z.enum(['fixed', 'springs']),
   /** How the piece comes out of the die. */
@@ -101,16 +111,19 @@ export const newDieSet: DieSetSettings = {
   stripper: {
     make: false,
     fit: { rule: 'allowance', perSide: 0.01 },
-    corners: 'as the punch',
+    corners: 'relieved',
     height: 16,
+    passes: null,
   },
   retainer: {
     make: false,
     fit: { rule: 'allowance', perSide: 0 },
     corners: 'relieved',
     height: 20,
+    passes: null,
   },
-  plugFit: { rule: 'iso', hole: 'H7', shaft: 'g6', nominal: 20 },
+  plugFit: { rule: 'iso', hole: 'H7', shaft: 'g6', nominal: null },
+  plugFits: {},
   stripping: 'fixed',
   knockout: 'none',
   springs: { rate: 50, longestDeflection: 12, count: null },

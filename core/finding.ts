@@ -27,6 +27,9 @@ export type FindingCode =
   | 'shear-bends' // shear ground on an edge that blanks
   | 'punch-weak' // a punch that buckles or is crushed
   | 'punch-thin' // a place of a punch thinner than the stock
+  | 'plate-binds' // a punch that binds in an opening of stripper or retainer
+  | 'plate-fit' // a fit that a plate should not have
+  | 'plate-fit-unknown' // a fit that is in no table
   | 'die-block-thin' // a die block lower than its rules
   | 'die-wall-thin' // little steel between openings, or a thin tongue
   | 'screw-room' // no room for a screw or dowel

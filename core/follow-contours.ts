@@ -36,11 +36,12 @@ export function followContours(job: Job, before: Drawing, now: Drawing): Followe
 }
 
 /** Every contour that something was chosen for. */
-const chosenIds = ({ drawing, uses, sizeShifts, corners, cuts }: Job): ReadonlySet<string> =>
+const chosenIds = ({ drawing, uses, sizeShifts, corners, cuts, dieSet }: Job): ReadonlySet<string> =>
   new Set([
     ...Object.keys(drawing.choice.contours),
     ...Object.keys(uses),
     ...Object.keys(sizeShifts),
+    ...Object.keys(dieSet.plugFits),
     ...corners.exceptions.map(({ contourId }) => contourId),
     ...Object.keys(cuts).map(contourOfCut),
   ]);
@@ -67,6 +68,7 @@ function withNames(job: Job, nameOf: (id: string) => string | undefined, scale: 
     drawing: { ...job.drawing, choice: { ...choice, contours: renamed(choice.contours, nameOf) } },
     uses: renamed(job.uses, nameOf),
     sizeShifts: renamed(job.sizeShifts, nameOf),
+    dieSet: { ...job.dieSet, plugFits: renamed(job.dieSet.plugFits, nameOf) },
     corners: {
       ...job.corners,
       exceptions: job.corners.exceptions.flatMap((exception) => {

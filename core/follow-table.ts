@@ -1,20 +1,33 @@
-import type { Job, JobPass } from './job';
-import type { MemberRole } from './plan';
+import { heightOf, type Job, type JobPass } from './job';
+import type { PartName } from './plan';
 import { tabulatedPasses } from './wire/tabulated-passes';
 
 /**
  * The job with the passes that its technology table has for its wire and blocks; the very same job where its passes
- * were typed. A member for which the table has none keeps its passes (a finding says so).
+ * were typed. A part for which the table has none keeps its passes (a finding says so).
  */
 export function followTable(job: Job): Job {
   if (job.passRule === 'typed') return job;
   const passes = fromTable(job, 'die') ?? job.passes;
-  const punch = fromTable(job, 'punch') ?? job.punchPasses ?? job.passes;
-  return { ...job, passes, punchPasses: samePasses(passes, punch) ? null : punch };
+  const own = (part: PartName, before: JobPass[] | null): JobPass[] | null => {
+    const found = fromTable(job, part) ?? before ?? job.passes;
+    return samePasses(passes, found) ? null : found;
+  };
+  const { stripper, retainer } = job.dieSet;
+  return {
+    ...job,
+    passes,
+    punchPasses: own('punch', job.punchPasses),
+    dieSet: {
+      ...job.dieSet,
+      stripper: { ...stripper, passes: own('stripper', stripper.passes) },
+      retainer: { ...retainer, passes: own('retainer', retainer.passes) },
+    },
+  };
 }
 
-function fromTable(job: Job, role: MemberRole): JobPass[] | null {
-  const found = tabulatedPasses(job.technology, job.wire.diameter, job.blocks[role]);
+function fromTable(job: Job, part: PartName): JobPass[] | null {
+  const found = tabulatedPasses(job.technology, job.wire.diameter, heightOf(job, part));
   return found.ok ? found.value.map((pass) => ({ ...pass, feed: null })) : null;
 }
 

@@ -8,13 +8,14 @@ import { stockMaterial, type StockMaterial } from './die/stock-materials';
 import { repairSwitches, type RepairSwitch } from './drawing/drawing';
 import { tolerance } from './geometry/tolerance';
 import { inspectionSchema, newInspection, newSheet, sheetSchema } from './inspection-settings';
+import { passSchema, type JobPass } from './job-pass';
 import { migrateJob } from './migrate-job';
 import { neutralStyle } from './neutral-style';
-import type { MemberRole } from './plan';
+import type { PartName, PlateName } from './plan';
 import { invariant } from './problem';
 import { programStyleSchema } from './program-style';
 import { shippedTechnology } from './shipped-technology';
-import { technologyPassSchema, technologySchema } from './technology';
+import { technologySchema } from './technology';
 import { drawingUnits, type DrawingUnit } from './units';
 import { tabulatedPasses } from './wire/tabulated-passes';
 
@@ -38,15 +39,6 @@ const choiceSchema = z
     contours: z.record(z.string(), z.enum(['take', 'leave out'])),
   })
   .default({ layers: null, colours: null, contours: {} });
-
-/** A pass as a technology table has it; a job saved before there was one has the feed alone. */
-const passSchema = technologyPassSchema.extend({
-  rate: positive.default(100),
-  roughness: positive.nullable().default(null),
-  wireSpeed: positive.default(8),
-  /** Typed feed, mm/min; null: the rate over the block's height. */
-  feed: positive.nullable().default(null),
-});
 
 const clearanceSchema = z.discriminatedUnion('rule', [
   /** From the stock table. */
@@ -85,7 +77,7 @@ const jobShape = z.strictObject({
   ownMaterials: z.array(ownMaterialSchema).default([]),
   clearance: clearanceSchema,
   /** What a contour is used for where it differs from the rule (outer blanks, inner pierces), by contour id. */
-  uses: z.record(z.string(), z.enum(['blank', 'pierce', 'leave out'])),
+  uses: z.record(z.string(), z.enum(['blank', 'pierce', 'mate', 'leave out'])),
   /** By how much a contour is made larger on each side before clearance is applied, mm, by contour id. */
   sizeShifts: z.record(z.string(), z.number()).default({}),
   wire: z.strictObject({ diameter: positive }),
@@ -125,12 +117,34 @@ const jobShape = z.strictObject({
 export const jobSchema = z.preprocess(migrateJob, jobShape);
 
 export type Job = z.infer<typeof jobSchema>;
-export type JobPass = Job['passes'][number];
+export type { JobPass } from './job-pass';
 export type ContourUse = Job['uses'][string];
 
-/** The passes that cut a member. */
-export const passesOf = (job: Pick<Job, 'passes' | 'punchPasses'>, role: MemberRole): readonly JobPass[] =>
-  (role === 'punch' ? job.punchPasses : null) ?? job.passes;
+/** The passes that cut a part; a part without its own is cut like the die. */
+export function passesOf(
+  job: Pick<Job, 'passes' | 'punchPasses' | 'dieSet'>,
+  part: PartName,
+): readonly JobPass[] {
+  if (part === 'die') return job.passes;
+  return (part === 'punch' ? job.punchPasses : job.dieSet[part].passes) ?? job.passes;
+}
+
+/** Height of the block that a part is cut from, mm. */
+export const heightOf = (job: Pick<Job, 'blocks' | 'dieSet'>, part: PartName): number =>
+  part === 'die' || part === 'punch' ? job.blocks[part] : job.dieSet[part].height;
+
+/** The plates and the parts that the job makes. */
+export const platesOf = ({ dieSet }: Pick<Job, 'dieSet'>): readonly PlateName[] =>
+  (['stripper', 'retainer'] as const).filter((plate) => dieSet[plate].make);
+export const partsOf = (job: Pick<Job, 'dieSet'>): readonly PartName[] => ['die', 'punch', ...platesOf(job)];
+
+/** Something of every part. */
+export const byPart = <T>(of: (part: PartName) => T): Readonly<Record<PartName, T>> => ({
+  die: of('die'),
+  punch: of('punch'),
+  stripper: of('stripper'),
+  retainer: of('retainer'),
+});
 
 /** The job's own materials as rows of the stock table. */
 export const ownMaterialsOf = (job: Pick<Job, 'ownMaterials'>): readonly StockMaterial[] =>

@@ -3,6 +3,7 @@ import { cutWishes } from './cut-wishes-of';
 import type { Job } from './job';
 import type { Cut, Member, Plan } from './plan';
 import type { CutLayout } from './wire/cut-layout';
+import { membersOf } from './wire/members-of';
 import { placeCut } from './wire/place-cut';
 import { openSite } from './wire/site';
 
@@ -13,12 +14,10 @@ export interface OwnedCut {
 }
 
 /** The cut with an id; null where the plan has none. */
-export function cutOfPlan({ pairs }: Pick<Plan, 'pairs'>, id: string): OwnedCut | null {
-  for (const { die, punch } of pairs) {
-    for (const member of [die, punch]) {
-      const cut = member.cuts.find((one) => one.id === id);
-      if (cut) return { member, cut };
-    }
+export function cutOfPlan(plan: Pick<Plan, 'pairs'>, id: string): OwnedCut | null {
+  for (const member of membersOf(plan)) {
+    const cut = member.cuts.find((one) => one.id === id);
+    if (cut) return { member, cut };
   }
   return null;
 }
@@ -36,6 +35,6 @@ export function layoutOfCut(
   const [rough] = cut.passes;
   if (!rough) return null;
   const site = plan.blocks.find(({ memberIds }) => memberIds.includes(member.id))?.sites[member.id];
-  const wishes = cutWishes(job)[member.role];
+  const wishes = cutWishes(job)[member.part];
   return placeCut(rough.loop, cut.waste, wishes, site ?? openSite, choice, rough.offset);
 }

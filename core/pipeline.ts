@@ -15,15 +15,17 @@ import { cornerRulesFor } from './die/corner-rules';
 import { followContours, type FollowedJob } from './follow-contours';
 import { drawingStages, type SurveyedDrawing } from './drawing-stages';
 import { writeJobFile } from './job-file';
-import { jobSchema, ownMaterialsOf, type Job } from './job';
+import { byPart, heightOf, jobSchema, ownMaterialsOf, platesOf, type Job } from './job';
+import { mateFits, shiftsWithFits } from './mate-fits';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
 import { sealOf } from './output/seal-of';
 import { writeProgram } from './output/write-program';
-import { pieceContours, placedContours } from './placed-contours';
+import { openingPart, pieceContours, placedContours } from './placed-contours';
 import { createDieSetPlanner } from './plan-die-set';
 import { planPair, type PairPlan } from './plan-pair';
-import type { MemberRole, Plan } from './plan';
+import { planPlate, withPlates } from './plan-plates';
+import type { PartName, Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { createProver } from './prove-blocks';
 import type { Progress } from './progress';
@@ -58,6 +60,8 @@ export function createPipeline(): Pipeline {
   const uses = remember(usedContours);
   const blocks = remember(blockSites);
   const pair = rememberMany(planPair, pairsRemembered);
+  const plate = rememberMany(planPlate, 2 * pairsRemembered);
+  const mates = remember(mateFits);
   const prove = createProver();
   const pieces = rememberMany(pieceContours, 2);
   const strips = remember(stripPlan);
@@ -75,35 +79,52 @@ export function createPipeline(): Pipeline {
     const technology = wirePasses(job);
     if (!technology.ok) return technology;
     const pairs: PairPlan[] = [];
-    const drawn = uses(drawing.contours, job.uses, job.sizeShifts, sized);
+    const { plugFit, plugFits } = job.dieSet;
+    const fits = mates(drawing.contours, job.uses, plugFit, plugFits);
+    if (!fits.ok) return fits;
+    const shifts = shiftsWithFits(job.sizeShifts, fits.value);
+    const drawn = uses(drawing.contours, job.uses, shifts, sized);
     const { arrangement, stationsApart, strip: stripChoice } = job.dieSet;
     const needsStrip = stripChoice.up !== 'none' || arrangement === 'two stations';
     const strip = needsStrip ? strips(pieces(drawn), job.stock.thickness, stripChoice) : null;
     const used = places(drawn, arrangement, strip?.step ?? null, stationsApart);
-    const { groups, sites } = blocks(drawing, used, job.setup, job.lead, job.blocks.die);
+    const heights = byPart((part) => heightOf(job, part));
+    const { groups, sites } = blocks(drawing, used, job.setup, job.lead, heights, arrangement, platesOf(job));
     const wishes = cutWishes(job);
-    const relief = dieRelief(job);
-    for (const { contour, use } of used) {
+    for (const one of used) {
+      const { contour, use } = one;
       const finished = (pairs.length + 0.5) / (used.length + 1);
       progress(`Cutting ${contour.id}`, share.drawing + finished * share.cut);
-      const siteOf = (role: MemberRole) => sites.get(memberId(use, contour.id, role)) ?? openSite;
-      pairs.push(
-        pair(
-          contour,
-          use,
-          clearance.value.choice.perSide,
-          job.wire.diameter,
-          technology.value,
-          {
-            rules: ownCorners(job.corners, contour.id),
-            sizeShift: job.sizeShifts[contour.id] ?? 0,
-          },
-          wishes,
-          { die: siteOf('die'), punch: siteOf('punch') },
-          choicesOf(job.cuts, contour.id),
-          relief,
-        ),
+      const siteOf = (part: PartName) => sites.get(memberId(use, contour.id, part)) ?? openSite;
+      const { part } = openingPart(one, used, arrangement);
+      const gap = fits.value.get(contour.id)?.gap ?? clearance.value.choice.perSide;
+      const choices = choicesOf(job.cuts, contour.id);
+      const planned = pair(
+        contour,
+        use,
+        gap,
+        job.wire.diameter,
+        { die: technology.value[part], punch: technology.value.punch },
+        { rules: ownCorners(job.corners, contour.id), sizeShift: shifts[contour.id] ?? 0 },
+        { die: wishes[part], punch: wishes.punch },
+        { die: siteOf('die'), punch: siteOf('punch') },
+        choices,
+        use === 'mate' ? null : dieRelief(job, heights[part]),
+        part,
       );
+      const fitted = (use === 'mate' ? [] : platesOf(job)).map((name) =>
+        plate(planned.pair, gap, {
+          plate: name,
+          fit: job.dieSet[name].fit,
+          corners: job.dieSet[name].corners,
+          wireDiameter: job.wire.diameter,
+          passes: technology.value[name],
+          wishes: wishes[name],
+          site: siteOf(name),
+          choices,
+        }),
+      );
+      pairs.push(withPlates(planned, fitted));
     }
     const ofTheJob = [
       ...read.value.unitFindings,

@@ -14,7 +14,8 @@ import type { StripPlan } from './die/strip-plan';
 import { toolsOf, type Tool, type ToolCut } from './die/tool';
 import { toolParts } from './die/tool-parts';
 import type { Contour, Region } from './geometry/contour';
-import { leastWidth, type Width } from './geometry/least-width';
+import { leastWidth } from './geometry/least-width';
+import type { Width } from './geometry/width';
 import type { MemberRole, Pair } from './plan';
 import type { Problem } from './problem';
 import { rememberMany } from './remember';
@@ -94,7 +95,11 @@ function planDieSet(query: DieSetQuery, finders: Finders): PlannedDieSet {
 const cutsOf = ({ placed, pairs }: DieSetQuery): readonly ToolCut[] =>
   placed.flatMap(({ contourId, use, contour }) => {
     const pair = pairs.find((own) => own.contourId === contourId);
-    return pair ? [{ contourId, use, contour, die: pair.die, punch: pair.punch }] : [];
+    if (!pair) return [];
+    const plates = pair.plates.flatMap(({ member: { id, part, designed } }) =>
+      part === 'stripper' || part === 'retainer' ? [{ id, plate: part, designed }] : [],
+    );
+    return [{ contourId, use, contour, die: pair.die, punch: pair.punch, plates }];
   });
 
 function toolSheet(tool: Tool, query: DieSetQuery, finders: Finders): ToolSheet {

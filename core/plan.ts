@@ -2,13 +2,16 @@ import type { DieSet } from './die/die-set';
 import type { Drawing } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Box, Chain, Contour, Point, Region } from './geometry/contour';
+import type { MemberRole, PartName, Use } from './part-name';
+
+export type { MemberRole, PartName, PlateName, Use } from './part-name';
 
 /** What the whole pipeline makes of a job: everything the window draws and the writers write. All mm and radians. */
 export interface Plan {
   readonly drawing: Drawing;
   readonly clearance: ClearanceChoice;
-  /** Smallest inside radius the wire can cut, by member: half the wire plus the finishing pass's spark gap. */
-  readonly reach: Readonly<Record<MemberRole, number>>;
+  /** Smallest inside radius the wire can cut, by part: half the wire plus the finishing pass's spark gap. */
+  readonly reach: Readonly<Record<PartName, number>>;
   readonly pairs: readonly Pair[];
   readonly dieSet: DieSet;
   /** The blocks of steel that the members are cut from, each with its order of work: one program a block. */
@@ -30,12 +33,17 @@ export interface ClearanceChoice {
   readonly effect: string;
 }
 
-/** The punch and the die of one contour of the drawing. */
+/** The punch and the die of one contour of the drawing, or plug and hole, and the openings of plates that fit the punch. */
 export interface Pair {
   readonly contourId: string;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
+  /** Wanted between the two, mm per side; negative where a plug presses. */
+  readonly gap: number;
+  /** By how much larger than drawn the contour was made on each side before, mm. */
+  readonly sizeShift: number;
   readonly die: Member;
   readonly punch: Member;
+  readonly plates: readonly PlateOpening[];
   /** As-cut punch against as-cut die; null where either could not be built. */
   readonly fit: Fit | null;
 }
@@ -47,12 +55,21 @@ export interface Fit {
   readonly leastAt: Point;
 }
 
-export type MemberRole = 'die' | 'punch';
+/** An opening of stripper or retainer with the gap that it was made with, mm per side, negative where it presses. */
+export interface PlateOpening {
+  readonly member: Member;
+  readonly gap: number;
+  /** Where that comes from. */
+  readonly reason: string;
+  /** As-cut punch in the as-cut opening. */
+  readonly fit: Fit | null;
+}
 
 export interface Member {
   /** e.g. `blank-1-die`; names files and layers. */
   readonly id: string;
   readonly role: MemberRole;
+  readonly part: PartName;
   readonly contourId: string;
   /** The designed contour, counter-clockwise; may be several loops where clearance splits it, none where it vanishes. */
   readonly designed: readonly Contour[];
@@ -216,6 +233,7 @@ export interface Block {
   /** `die`, `die-2`, …, `punch`, or the one member's id: names its program. */
   readonly id: string;
   readonly role: MemberRole;
+  readonly part: PartName;
   readonly memberIds: readonly string[];
   readonly outline: Box;
   /** Parts of the block that the wire has to keep out of. */

@@ -8,6 +8,7 @@ import type { Finding } from './finding';
 import type { Job } from './job';
 import type { Block, Member, Plan } from './plan';
 import { invariant } from './problem';
+import { membersOf } from './wire/members-of';
 
 /** The verdict on every member, and what the proofs found. */
 export interface BlockProofs {
@@ -34,8 +35,7 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
     const [first] = members;
     const before = first && known.get(first);
     if (before?.text === text && members.every((member) => known.get(member) === before)) return before;
-    const { role } = block;
-    const proof = proveProgram({ ...program, members, role, reach: plan.reach[role] });
+    const proof = proveProgram({ ...program, members, reach: plan.reach[block.part] });
     const entry = { text, proof };
     for (const member of members) known.set(member, entry);
     return entry;
@@ -44,7 +44,7 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
   return (plan, job) => {
     const proofs = new Map<string, Member['proof']>();
     const findings: Finding[] = [];
-    const all = plan.pairs.flatMap(({ die, punch }) => [die, punch]);
+    const all = membersOf(plan);
     for (const block of plan.blocks) {
       const members = block.memberIds.map((id) => {
         const member = all.find((one) => one.id === id);
@@ -56,7 +56,7 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
       for (const member of members) {
         const own = proof.proofs.get(member.id) ?? unproved;
         proofs.set(member.id, own);
-        const known = knownStock(member, plan.reach[member.role], proof.rounder);
+        const known = knownStock(member, plan.reach[member.part], proof.rounder);
         findings.push(...proofFindings(member.id, member.contourId, own, known));
       }
     }

@@ -11,6 +11,10 @@ export function sayLength(mm: number): string {
 }
 
 /** An angle in degrees with up to two decimals: "89.5°". */
+/** The same for what may be negative, as where a plug presses: "−0.005 mm (−0.0002 in)". */
+export const sayGap = (mm: number): string =>
+  mm < 0 ? `−${sayLength(-mm).replace('(', '(−')}` : sayLength(mm);
+
 export const sayAngle = (radians: number): string => `${Number(degrees(radians).toFixed(2))}°`;
 
 /** Up to four significant digits, no trailing zeros. */

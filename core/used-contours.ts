@@ -1,12 +1,13 @@
 import type { DrawingContour } from './drawing/drawing';
 import type { Finding } from './finding';
 import type { Job } from './job';
+import type { Use } from './plan';
 import type { sizedContour } from './sized-contour';
 
 /** A contour that members are made of, at its size, and what it is used for. */
 export interface UsedContour {
   readonly contour: DrawingContour;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
   /** What the size shift did to it. */
   readonly findings: readonly Finding[];
 }

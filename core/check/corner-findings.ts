@@ -5,12 +5,12 @@ import type { Finding } from '../finding';
 import { findingOf } from '../finding-of';
 import type { Point } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
-import type { MemberRole } from '../plan';
+import type { MemberRole, Use } from '../plan';
 import { sayAngle, sayLength } from '../say';
 
 export interface CornerFindingQuery {
   readonly contourId: string;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
   readonly memberIds: Readonly<Record<MemberRole, string>>;
   readonly corners: readonly PairCorner[];
   readonly refused: PairContours['refused'];
@@ -70,7 +70,7 @@ function changedPart({
   corners,
   refused,
 }: CornerFindingQuery): readonly Finding[] {
-  const role = use === 'blank' ? 'die' : 'punch';
+  const role = use === 'pierce' ? 'punch' : 'die';
   const changed = corners
     .filter(
       ({ place, drawingRadius }) =>

@@ -5,10 +5,11 @@ import { asCutRegion } from '../wire/as-cut';
 import { findingOf } from '../finding-of';
 import { sayLength } from '../say';
 import { extent, unreachedPlaces } from './unreached-places';
+import type { Use } from '../plan';
 
 export interface ClearanceQuery {
   readonly contourId: string;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
   readonly drawn: Contour;
   /** The designed contours of the member that takes the clearance: the punch of a blank, the die of a hole. */
   readonly designed: Region;
@@ -24,7 +25,7 @@ export function lostFeatures(query: ClearanceQuery): readonly Finding[] {
 function narrowFeatures(query: ClearanceQuery): readonly Finding[] {
   const { use, drawn, clearance } = query;
   // A disc of the clearance rolls along the drawn contour: inside a blank, outside a hole.
-  const role = use === 'blank' ? 'die' : 'punch';
+  const role = use === 'pierce' ? 'punch' : 'die';
   const places = unreachedPlaces([drawn], asCutRegion([drawn], role, clearance), role, clearance);
   return places
     .filter(({ shape }) => shape.kind === 'slot')
@@ -49,7 +50,8 @@ function lostContour(query: ClearanceQuery): Finding {
   );
 }
 
-const memberOf = ({ use }: ClearanceQuery): string => (use === 'blank' ? 'punch' : 'die');
+const memberOf = ({ use }: ClearanceQuery): string =>
+  use === 'pierce' ? 'die' : use === 'mate' ? 'plug' : 'punch';
 
 function clearanceFinding(
   { contourId, memberId, clearance }: ClearanceQuery,

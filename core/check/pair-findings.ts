@@ -6,7 +6,7 @@ import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import type { Member, MemberRole, Pair } from '../plan';
 import { findingOf } from '../finding-of';
-import { sayLength } from '../say';
+import { sayGap, sayLength } from '../say';
 import { insideCornerAt } from './corner-at';
 import { stockGap, type StockGap } from './stock-gap';
 import { extent } from './unreached-places';
@@ -36,8 +36,10 @@ export function fitFindings(query: FitQuery): readonly Finding[] {
   const narrow = [...narrowings(pair.die, pair.punch.asCut), ...narrowings(pair.punch, pair.die.asCut)]
     .filter(({ fit }) => fit.least < clearance - tolerance.uneven)
     .sort((a, b) => a.fit.least - b.fit.least);
-  const strikes = narrow.filter(({ fit }) => fit.least <= clearance * strikeShare);
-  const [worst, ...others] = narrow.filter(({ fit }) => fit.least > clearance * strikeShare);
+  // A press fit overlaps on purpose: where it overlaps more, a person decides.
+  const isStrike = ({ fit }: Narrowing) => clearance > 0 && fit.least <= clearance * strikeShare;
+  const strikes = narrow.filter(isStrike);
+  const [worst, ...others] = narrow.filter((place) => !isStrike(place));
   return [
     ...strikes.map((place) => strike(query, place)),
     ...(worst ? [uneven(query, worst, others.length)] : []),
@@ -46,6 +48,10 @@ export function fitFindings(query: FitQuery): readonly Finding[] {
 
 /** A clearance of less than this share of the wanted one is lost to the machine's accuracy and play (common practice). */
 const strikeShare = 0.25;
+
+/** What the two are called. */
+const wordsOf = ({ use }: Pair): Readonly<Record<MemberRole, string>> =>
+  use === 'mate' ? { die: 'hole', punch: 'plug' } : { die: 'die', punch: 'punch' };
 
 /** The gap between each remainder's stock and the other member. */
 function narrowings(member: Member, other: Region): readonly Narrowing[] {
@@ -57,16 +63,21 @@ function narrowings(member: Member, other: Region): readonly Narrowing[] {
 }
 
 function strike(query: FitQuery, { fit, member, outline }: Narrowing): Finding {
-  const { clearance } = query;
+  const { clearance, pair } = query;
+  const words = wordsOf(pair);
+  const { die, punch } = words;
   const overlap = fit.least < -tolerance.remainder ? -fit.least : 0;
   return findingOf({
     code: 'corner-strikes',
     weight: 'stop',
-    title: overlap > 0 ? 'The punch strikes the die as cut' : 'The punch all but touches the die as cut',
+    title:
+      overlap > 0
+        ? `The ${punch} strikes the ${die} as cut`
+        : `The ${punch} all but touches the ${die} as cut`,
     message:
       overlap > 0
-        ? `Where the wire leaves stock in the ${member.role}, punch and die would overlap by ${sayLength(overlap)}.`
-        : `Where the wire leaves stock in the ${member.role}, only ${sayLength(Math.max(0, fit.least))} of ${sayLength(clearance)} clearance is left.`,
+        ? `Where the wire leaves stock in the ${words[member.role]}, ${punch} and ${die} would overlap by ${sayLength(overlap)}.`
+        : `Where the wire leaves stock in the ${words[member.role]}, only ${sayLength(Math.max(0, fit.least))} of ${sayLength(clearance)} clearance is left.`,
     ...placing(query, { fit, member, outline }),
     cures: cures(query, { fit, member, outline }),
   });
@@ -78,8 +89,9 @@ function uneven(query: FitQuery, worst: Narrowing, others: number): Finding {
   return findingOf({
     code: 'clearance-uneven',
     weight: 'decide',
-    title: 'Clearance falls below the wanted one',
-    message: `The least clearance as cut is ${sayLength(worst.fit.least)} instead of ${sayLength(query.clearance)} per side.${elsewhere}`,
+    title:
+      query.pair.use === 'mate' ? 'The fit is tighter than wanted' : 'Clearance falls below the wanted one',
+    message: `The least clearance as cut is ${sayGap(worst.fit.least)} instead of ${sayGap(query.clearance)} per side.${elsewhere}`,
     ...placing(query, worst),
     cures: cures(query, worst),
   });
@@ -108,7 +120,7 @@ function cures({ pair, reach, clearance, corners }: FitQuery, place: Narrowing):
   const corner = insideCornerAt(corners, role, place.fit.leastAt, extent(place.outline));
   const isRounded = corner !== null && corner.drawingRadius[other] + corner.shift[role] >= reach[role];
   if (radius <= 0 || isRounded) return [section];
-  const givesSize = pair.use === 'blank' ? 'die' : 'punch';
+  const givesSize = pair.use === 'pierce' ? 'punch' : 'die';
   const priced = other === givesSize ? ' The part gets that radius: agree it with the customer.' : '';
   const { contourId } = pair;
   return [

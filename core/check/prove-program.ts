@@ -1,5 +1,6 @@
 import type { Region } from '../geometry/contour';
 import { nearestLoop } from '../geometry/nearest-loop';
+import { reversedContour } from '../geometry/contour-measures';
 import { tolerance } from '../geometry/tolerance';
 import type { Member, MemberRole, Proof } from '../plan';
 import { sayProblem } from '../problem';
@@ -27,9 +28,8 @@ export interface ProgramToProve {
   /** As it is written, byte for byte. */
   readonly text: string;
   readonly dialect: ProgramDialect;
-  /** The members that it cuts, all of one role and from one block. */
+  /** The members that it cuts from one block: all of one role, or a punch with openings in it. */
   readonly members: readonly Omit<Member, 'proof'>[];
-  readonly role: MemberRole;
   /** Half the wire and the finishing pass's spark gap, mm. */
   readonly reach: number;
   /** Entries of the control's table, mm by number. */
@@ -82,9 +82,9 @@ export function proveProgram(given: ProgramToProve): ProgramProof {
   if (faults.length > 0) {
     return { proofs: new Map(members.map(({ id }) => [id, unproved])), ...none, faults };
   }
-  const proofs = members.map(({ id, designed }, index): [string, Proof] => [
+  const proofs = members.map(({ id, role, designed }, index): [string, Proof] => [
     id,
-    proveMember(designed, given.role, loops[index]?.finished ?? [], given.reach, step),
+    proveMember(designed, role, loops[index]?.finished ?? [], given.reach, step),
   ]);
   return { proofs: new Map(proofs), faults, rounder, ofReliefs: reliefs.flatMap(({ findings }) => findings) };
 }
@@ -122,8 +122,8 @@ const roundedPath = (
 
 /** The wire's way too near to a member or on its side; the finishing pass's own depth the sweep says more exactly. */
 function nearnessFaults(moves: readonly WireMove[], given: ProgramToProve, step: number): ProgramFault[] {
-  const designed = given.members.flatMap((member) => member.designed);
-  const near = clearOfMember(moves, designed, given.role, given.reach);
+  const { role, designed } = steelOf(given.members);
+  const near = clearOfMember(moves, designed, role, given.reach);
   const faults: ProgramFault[] = [];
   if (near.wrongSide !== null) {
     faults.push({ line: near.wrongSide, say: 'The wire cuts where the member has to stay', at: null });
@@ -133,6 +133,17 @@ function nearnessFaults(moves: readonly WireMove[], given: ProgramToProve, step:
     faults.push({ line: near.line, say, at: near.at });
   }
   return faults;
+}
+
+/** What has to stay: the openings' surroundings, or bodies, the openings in them clockwise. */
+function steelOf(members: ProgramToProve['members']): { role: MemberRole; designed: Region } {
+  const isBody = members.some(({ role }) => role === 'punch');
+  return {
+    role: isBody ? 'punch' : 'die',
+    designed: members.flatMap(({ role, designed }) =>
+      isBody && role === 'die' ? designed.map(reversedContour) : designed,
+    ),
+  };
 }
 
 /** What the program says of the control's table against the table it was made for. */

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding';
 import { findingOf } from '../finding-of';
-import type { MemberRole } from '../plan';
+import type { PartName } from '../plan';
 import { sayLength } from '../say';
 import type { Technology } from '../technology';
 import { tabulatedPasses } from '../wire/tabulated-passes';
@@ -11,20 +11,21 @@ export interface TechnologyQuery {
   readonly byTable: boolean;
   /** Diameter, mm. */
   readonly wire: number;
-  readonly blocks: Readonly<Record<MemberRole, number>>;
+  /** Heights of the parts that are made, mm. */
+  readonly heights: readonly { readonly part: PartName; readonly height: number }[];
 }
 
 /** What the technology table has no answer for, and blocks that are too high for its machine. */
 export function technologyFindings(query: TechnologyQuery): readonly Finding[] {
   const missing = query.byTable ? missingRows(query) : [];
   const { largestHeight } = query.technology.machine;
-  const roles = (['die', 'punch'] as const).filter((role) => query.blocks[role] > largestHeight);
-  return [...missing, ...roles.map((role) => tooHigh(role, query.blocks[role], largestHeight))];
+  const high = query.heights.filter(({ height }) => height > largestHeight);
+  return [...missing, ...high.map(({ part, height }) => tooHigh(part, height, largestHeight))];
 }
 
-/** One finding, though the same wire is missing for both members. */
-function missingRows({ technology, wire, blocks }: TechnologyQuery): readonly Finding[] {
-  const problems = ([blocks.die, blocks.punch] as const).flatMap((height) => {
+/** One finding, though the same wire is missing for several parts. */
+function missingRows({ technology, wire, heights }: TechnologyQuery): readonly Finding[] {
+  const problems = heights.flatMap(({ height }) => {
     const found = tabulatedPasses(technology, wire, height);
     return found.ok ? [] : [found.problem];
   });
@@ -41,11 +42,11 @@ function missingRows({ technology, wire, blocks }: TechnologyQuery): readonly Fi
   );
 }
 
-function tooHigh(role: MemberRole, height: number, largest: number): Finding {
+function tooHigh(part: PartName, height: number, largest: number): Finding {
   return findingOf({
     code: 'block-too-high',
     weight: 'decide',
-    title: `The ${role}'s block is too high for the machine`,
+    title: `The ${part}'s block is too high for the machine`,
     message: `The block is ${sayLength(height)} high; the machine of the technology table takes ${sayLength(largest)}.`,
     numbers: [
       { label: 'height of the block', value: height, kind: 'length' },

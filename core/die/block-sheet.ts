@@ -1,5 +1,6 @@
 import type { Box, Region } from '../geometry/contour';
-import { leastWidth, type Width } from '../geometry/least-width';
+import { leastWidth } from '../geometry/least-width';
+import type { Width } from '../geometry/width';
 import {
   blockAround,
   dieBlockThickness,
@@ -30,6 +31,8 @@ export interface BlockSheet {
   readonly toolId: Tool['id'];
   readonly openings: Region;
   readonly height: number;
+  /** Straight land below the edge, mm; the whole height where there is no relief. */
+  readonly land: number;
   readonly thickness: BlockThickness;
   /** From the openings to the edge, by the block's height; larger where corners are sharp. */
   readonly edge: number;
@@ -55,6 +58,7 @@ export function blockSheet(query: BlockQuery, wallOf: WallFinder = thinWall): Bl
     toolId: query.toolId,
     openings,
     height,
+    land: Math.min(relief.land, height),
     thickness,
     edge,
     isSharp: hasSharpCorners(openings),

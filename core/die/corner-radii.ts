@@ -1,6 +1,6 @@
 import type { Contour, Point } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
-import type { MemberRole } from '../plan';
+import type { MemberRole, Use } from '../plan';
 import { cornerPlaces, type CornerPlace } from './corner-places';
 import type { CornerException, CornerPath, CornerRule, CornerRules } from './corner-rules';
 import { memberSizes } from './member-sizes';
@@ -31,7 +31,7 @@ export interface PairCorners {
 export interface CornerQuery {
   readonly contourId: string;
   readonly drawn: Contour;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
   readonly clearance: number;
   /** Smallest inside radius the wire can cut in each member, mm. */
   readonly reach: Readonly<Record<MemberRole, number>>;

@@ -1,6 +1,6 @@
 import type { Contour, Region } from '../geometry/contour';
 import { offsetRegion } from '../geometry/offset-region';
-import type { MemberRole } from '../plan';
+import type { MemberRole, Use } from '../plan';
 import type { PairCorners } from './corner-radii';
 import { roundedOutline, type RoundedOutline } from './corner-rounding';
 import { memberSizes } from './member-sizes';
@@ -19,7 +19,7 @@ export interface PairContours {
  */
 export function pairContours(
   drawn: Contour,
-  use: 'blank' | 'pierce',
+  use: Use,
   clearance: number,
   { corners, elsewhere }: PairCorners,
 ): PairContours {

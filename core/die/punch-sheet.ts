@@ -1,5 +1,6 @@
 import type { Region } from '../geometry/contour';
-import { leastWidth, type Width } from '../geometry/least-width';
+import { leastWidth } from '../geometry/least-width';
+import type { Width } from '../geometry/width';
 import type { CutForce } from './cut-force';
 import { punchStrength, type EndCondition, type PunchStrength } from './punch-strength';
 

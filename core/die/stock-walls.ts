@@ -1,8 +1,9 @@
 import type { Contour, Point } from '../geometry/contour';
 import { leastDistance } from '../geometry/least-distance';
-import { leastWidth, type Width } from '../geometry/least-width';
+import { leastWidth } from '../geometry/least-width';
 import { indexOf, type SegmentIndex } from '../geometry/segment-index';
 import { tableOfRegion } from '../geometry/segment-table';
+import type { Width } from '../geometry/width';
 
 /** A contour of the piece that is blanked or pierced, as drawn. */
 export interface PieceContour {

@@ -1,10 +1,11 @@
 import type { Region } from '../geometry/contour';
 import { reversedContour } from '../geometry/contour-measures';
+import type { PlateName } from '../part-name';
 import type { Arrangement, Tool } from './tool';
 
 /** One piece of steel of a tool and the contours that are cut in it. */
 export interface ToolPart {
-  readonly id: 'die' | 'punch' | 'piercing-punch';
+  readonly id: 'die' | 'punch' | 'piercing-punch' | PlateName;
   readonly toolId: Tool['id'];
   readonly name: string;
   /** Which contours it has and on whose account, in words. */
@@ -64,5 +65,25 @@ export function toolParts(arrangement: Arrangement, tool: Tool): readonly ToolPa
     region: punch.designed,
     memberIds: [punch.id],
   }));
-  return [die, ...punches, ...piercing];
+  return [die, ...punches, ...piercing, ...plateParts(tool)];
 }
+
+const plateWords: Readonly<Record<PlateName, { readonly name: string; readonly words: string }>> = {
+  stripper: { name: 'Stripper', words: 'openings in which the punches run' },
+  retainer: { name: 'Punch retainer', words: 'openings that hold the punches' },
+};
+
+const plateParts = (tool: Tool): readonly ToolPart[] =>
+  (['stripper', 'retainer'] as const).flatMap((id) => {
+    const openings = tool.cuts.flatMap(({ plates }) => plates.filter(({ plate }) => plate === id));
+    if (openings.length === 0) return [];
+    return [
+      {
+        id,
+        toolId: tool.id,
+        ...plateWords[id],
+        region: openings.flatMap(({ designed }) => designed),
+        memberIds: openings.map((opening) => opening.id),
+      },
+    ];
+  });

@@ -1,4 +1,5 @@
 import type { Contour, Region } from '../geometry/contour';
+import type { PlateName } from '../part-name';
 
 export type Arrangement = 'simple' | 'two stations' | 'compound';
 
@@ -15,6 +16,8 @@ export interface ToolCut {
   readonly contour: Contour;
   readonly die: MemberOutline;
   readonly punch: MemberOutline;
+  /** Openings of plates that fit the punch. */
+  readonly plates: readonly (MemberOutline & { readonly plate: PlateName })[];
 }
 
 /** Everything that is cut in one stroke. */

@@ -1,8 +1,8 @@
-import type { Width } from './least-width';
 import { nearestSegment, type SegmentIndex } from './segment-index';
 import { directionAt } from './along-segment';
 import { isBesideArc, num, squaredDistance, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
+import type { Width } from './width';
 
 /**
  * Looks for the nearest two points of a boundary that face each other across the steel: `side` 1 where it lies left of

@@ -1,14 +1,8 @@
-import type { Point, Region } from './contour';
+import type { Region } from './contour';
 import { FacingSearch } from './facing-search';
 import { indexOf } from './segment-index';
 import { num, tableOfRegion } from './segment-table';
-
-/** A narrowest place: two points of a boundary that face each other, and how far apart they are, mm. */
-export interface Width {
-  readonly width: number;
-  readonly from: Point;
-  readonly to: Point;
-}
+import type { Width } from './width';
 
 /**
  * The narrowest place of a region (`inside`) or of what lies around it (`outside`): the smallest disc that touches the

@@ -31,7 +31,7 @@ export function inspectionOf(plan: Plan, settings: InspectionSettings): Inspecti
   const wanted = plan.clearance.perSide;
   const tolerance = clearanceToleranceOf(settings, wanted);
   return {
-    pairs: plan.pairs.flatMap((pair) => pairClearance(pair, noMotion, wanted, tolerance) ?? []),
+    pairs: plan.pairs.flatMap((pair) => pairClearance(pair, noMotion, pair.gap, tolerance) ?? []),
     ...measuredParts(plan, settings),
   };
 }
@@ -43,7 +43,7 @@ export function measuredParts(plan: Plan, settings: InspectionSettings): Measure
   const measured = settings.measured.map((set) => compareSet(plan, set, settings.profile));
   return {
     measured,
-    measuredPairs: plan.pairs.flatMap((pair) => measuredPairOf(pair, measured, wanted, tolerance) ?? []),
+    measuredPairs: plan.pairs.flatMap((pair) => measuredPairOf(pair, measured, pair.gap, tolerance) ?? []),
   };
 }
 

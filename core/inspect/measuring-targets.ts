@@ -1,6 +1,7 @@
 import type { Region } from '../geometry/contour';
 import { reversedContour } from '../geometry/contour-measures';
 import type { Plan } from '../plan';
+import { membersOf } from '../wire/members-of';
 
 /** Something that measured points can be compared with. */
 export interface MeasuringTarget {
@@ -11,18 +12,16 @@ export interface MeasuringTarget {
 }
 
 /** The drawn outline, its holes in it, and the designed contour of every member that has one. */
-export function measuringTargets({ drawing, pairs }: Plan): readonly MeasuringTarget[] {
-  const outline = drawing.contours.map(({ contour, depth }) =>
+export function measuringTargets(plan: Plan): readonly MeasuringTarget[] {
+  const outline = plan.drawing.contours.map(({ contour, depth }) =>
     depth % 2 === 0 ? contour : reversedContour(contour),
   );
-  const members = pairs
-    .flatMap(({ die, punch }) => [die, punch])
-    .filter(({ designed }) => designed.length > 0);
+  const members = membersOf(plan).filter(({ designed }) => designed.length > 0);
   return [
     { id: partTarget, name: 'the part as drawn', profile: outline, material: 'inside' },
-    ...members.map(({ id, role, contourId, designed }): MeasuringTarget => ({
+    ...members.map(({ id, role, part, contourId, designed }): MeasuringTarget => ({
       id,
-      name: `${role} of contour ${contourId}`,
+      name: `${part === 'stripper' || part === 'retainer' ? part : role} of contour ${contourId}`,
       profile: designed,
       material: role === 'die' ? 'outside' : 'inside',
     })),

@@ -59,8 +59,8 @@ function partLayers(dieSet: DieSet): readonly DrawnLayer[] {
         ]
       : []),
     ...parts.map((part): DrawnLayer => ({
-      name: `${tool.id}-${part.id === 'die' ? 'die' : (part.memberIds[0] ?? part.id)}`,
-      kind: part.id === 'die' ? 'die' : 'punch',
+      name: `${tool.id}-${part.id === 'punch' || part.id === 'piercing-punch' ? (part.memberIds[0] ?? part.id) : part.id}`,
+      kind: part.id === 'punch' || part.id === 'piercing-punch' ? 'punch' : 'die',
       closed: part.region,
     })),
     ...(force?.centre

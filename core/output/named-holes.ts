@@ -1,4 +1,5 @@
 import type { Member, Plan, StartHole } from '../plan';
+import { membersOf } from '../wire/members-of';
 
 /** A start hole as the drill list and the threading list name it. */
 export interface NamedHole {
@@ -14,9 +15,7 @@ export interface NamedHole {
  * start from the block's edge has no hole. A hole that two cuts share has two names at one place.
  */
 export function namedHoles(plan: Pick<Plan, 'pairs' | 'blocks'>): readonly NamedHole[] {
-  const members = new Map(
-    plan.pairs.flatMap(({ die, punch }) => [die, punch]).map((member) => [member.id, member]),
-  );
+  const members = new Map(membersOf(plan).map((member) => [member.id, member]));
   const holes: NamedHole[] = [];
   for (const block of plan.blocks) {
     const seen = new Set<StartHole>();

@@ -1,4 +1,4 @@
-import type { Job } from '../job';
+import { heightOf, type Job } from '../job';
 import type { Plan } from '../plan';
 import { mmPerInch } from '../units';
 import { csvText } from './csv-text';
@@ -25,7 +25,7 @@ export function writeDrillList(plan: Plan, job: Job): string {
   ];
   const rows = namedHoles(plan).map(({ name, blockId, member, cutId, hole }) => {
     const sizes = [hole.x, hole.y, hole.diameter];
-    const depth = job.blocks[member.role];
+    const depth = heightOf(job, member.part);
     return [
       ...[name, blockId, cutId],
       ...sizes.map(mm),

@@ -6,6 +6,7 @@ import { formatLength, mmPerInch } from '../units';
 import { draftMark } from './cautions';
 import { dxfLayers, type DxfLayerKind } from './dxf-layers';
 import { passName } from './pass-name';
+import { membersOf } from '../wire/members-of';
 
 /**
  * All members and paths as one DXF (AC1021) in the job's unit, which `$INSUNITS` states. Every member has a layer for
@@ -19,10 +20,7 @@ export function writeDxf(plan: Plan, job: Job): string {
   dxf.setVariable('$MEASUREMENT', { 70: job.output.unit === 'inch' ? 0 : 1 });
   dxf.setVariable('$LASTSAVEDBY', { 1: 'Diewright' });
   const sheet = new Sheet(dxf, scale);
-  for (const pair of plan.pairs) {
-    sheet.member(pair.die);
-    sheet.member(pair.punch);
-  }
+  for (const member of membersOf(plan)) sheet.member(member);
   sheet.notes(plan, job);
   return `${dxf.stringify()}\n`;
 }

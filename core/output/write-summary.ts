@@ -2,10 +2,11 @@ import type { Finding } from '../finding';
 import { tolerance } from '../geometry/tolerance';
 import { materialName, passesOf, type Job } from '../job';
 import { neutralStyle } from '../neutral-style';
-import type { Block, Pair, Plan } from '../plan';
-import { sayLength } from '../say';
+import type { Block, Pair, PlateOpening, Plan } from '../plan';
+import { sayGap, sayLength } from '../say';
 import { formatLengthNumber } from '../units';
 import { blockWork } from '../wire/block-work';
+import { membersOfPair } from '../wire/members-of';
 import { cautions, draftMark } from './cautions';
 import { dieSetLines } from './die-set-lines';
 import { namedHoles } from './named-holes';
@@ -79,15 +80,19 @@ function sizeShifts({ drawing }: Plan, job: Job): string[] {
 }
 
 function pairLines(pair: Pair): string[] {
-  const fit = pair.fit
-    ? `, as-cut clearance ${sayLength(pair.fit.least)} to ${sayLength(pair.fit.greatest)}`
-    : '';
-  return [pair.die, pair.punch].map((member) => {
+  const fit = pair.fit ? `, as-cut clearance ${sayGap(pair.fit.least)} to ${sayGap(pair.fit.greatest)}` : '';
+  return membersOfPair(pair).map((member) => {
     const { proof } = member;
+    const plate = pair.plates.find((one) => one.member === member);
+    const own = plate ? plateFit(plate) : fit;
     const verdict = proof.passed ? 'proof passed' : 'PROOF FAILED';
-    return `  ${member.id}: ${verdict}, gouge ${sayLength(proof.gouge)}, remainder ${sayLength(proof.remainder)}${fit}`;
+    return `  ${member.id}: ${verdict}, gouge ${sayLength(proof.gouge)}, remainder ${sayLength(proof.remainder)}${own}`;
   });
 }
+
+const plateFit = ({ gap, reason, fit }: PlateOpening): string =>
+  `, gap to the punch ${sayGap(gap)} per side (${reason})` +
+  (fit ? `, as cut ${sayGap(fit.least)} to ${sayGap(fit.greatest)}` : '');
 
 function holeLines(plan: Plan): string[] {
   const holes = namedHoles(plan).map(({ name, cutId, hole: { x, y, diameter, kind } }) => {

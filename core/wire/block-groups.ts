@@ -1,12 +1,17 @@
 import type { SetupSettings } from '../cut-settings';
 import type { Box, Contour } from '../geometry/contour';
 import { boxAround, contourBox } from '../geometry/contour-measures';
-import type { Block, DrawnHole, MemberRole, Site } from '../plan';
+import type { Block, DrawnHole, MemberRole, PartName, Site } from '../plan';
 
 /** A member before it is planned: where it lies, and within how many others. */
 export interface PlacedMember {
   readonly memberId: string;
   readonly role: MemberRole;
+  readonly part: PartName;
+  /** The member in whose block it is cut: a piercing die in its blanking punch; null: by the rule for its part. */
+  readonly within: PlacedMember | null;
+  /** Cut from a block of its own whatever the rule. */
+  readonly isApart: boolean;
   /** As drawn, counter-clockwise. */
   readonly contour: Contour;
   readonly contourId: string;
@@ -33,7 +38,7 @@ export interface GroupedBlocks {
 export function blockGroups(
   members: readonly PlacedMember[],
   setup: SetupSettings,
-  margin: Readonly<Record<MemberRole, number>>,
+  margin: Readonly<Record<PartName, number>>,
   drawnHoles: readonly DrawnHole[],
 ): GroupedBlocks {
   const byBlock = new Map<string, PlacedMember[]>();
@@ -44,8 +49,10 @@ export function blockGroups(
     else byBlock.set(id, [member]);
   }
   const groups = [...byBlock].map(([id, own]): BlockGroup => {
-    const role = own[0]?.role ?? 'die';
-    const outline = setup.outlines[id] ?? outlineAround(own, margin[role], setup.clamps);
+    const part = own[0]?.part ?? 'die';
+    // A punch with openings in it is a body like any other.
+    const role = own.some((member) => member.role === 'punch') ? 'punch' : 'die';
+    const outline = setup.outlines[id] ?? outlineAround(own, margin[part], setup.clamps);
     const clamps = clampStrips(outline, setup.clamps);
     const ownSites = own.map((member): [string, Site] => {
       const others = own.filter((other) => isObstacle(member, other)).map(({ contour }) => contour);
@@ -54,6 +61,7 @@ export function blockGroups(
     return {
       id,
       role,
+      part,
       memberIds: own.map(({ memberId }) => memberId),
       outline,
       clamps,
@@ -65,11 +73,13 @@ export function blockGroups(
   return { groups, sites };
 }
 
-function blockId({ role, memberId, around }: PlacedMember, setup: SetupSettings): string {
-  const rule = role === 'die' ? setup.dies : setup.punches;
-  if (rule === 'apart') return memberId;
+function blockId(member: PlacedMember, setup: SetupSettings): string {
+  const { part, memberId, around, within, isApart } = member;
+  if (within) return blockId(within, setup);
+  const rule = part === 'die' ? setup.dies : part === 'punch' ? setup.punches : 'together';
+  if (rule === 'apart' || isApart) return memberId;
   const level = rule === 'one block' ? 0 : around.length;
-  return level === 0 ? role : `${role}-${level + 1}`;
+  return level === 0 ? part : `${part}-${level + 1}`;
 }
 
 /** Of dies only the openings inside one's own slug are in the way; of punches all the others. */

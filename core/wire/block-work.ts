@@ -1,5 +1,6 @@
 import type { Block, Cut, CutRun, Member, PassPath, Plan, StartHole, Threading } from '../plan';
 import { invariant } from '../problem';
+import { membersOf } from './members-of';
 
 /** One threading of a block's order, with everything that it names looked up. */
 export interface WorkStep {
@@ -22,7 +23,7 @@ export interface WorkRun {
 
 /** A block's whole order of work: what its program writes, what is replayed and what is timed. */
 export function blockWork(plan: Pick<Plan, 'pairs'>, block: Block): readonly WorkStep[] {
-  const members = plan.pairs.flatMap(({ die, punch }) => [die, punch]);
+  const members = membersOf(plan);
   return block.order.map(({ memberId, cut: cutIndex, threading: index }) => {
     const member = members.find(({ id }) => id === memberId);
     const cut = member?.cuts[cutIndex];

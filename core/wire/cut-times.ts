@@ -1,6 +1,7 @@
 import { chainLength } from '../geometry/contour-measures';
-import type { CutRun, MemberRole, Plan } from '../plan';
+import type { CutRun, PartName, Plan } from '../plan';
 import type { Machine, TechnologyPass } from '../technology';
+import { membersOf } from './members-of';
 import { blockWork, type WorkStep } from './block-work';
 
 /** What one pass over a member takes. */
@@ -38,9 +39,9 @@ export interface CutTimes {
 }
 
 export interface ShopValues {
-  readonly passes: Readonly<Record<MemberRole, readonly Pick<TechnologyPass, 'wireSpeed'>[]>>;
+  readonly passes: Readonly<Record<PartName, readonly Pick<TechnologyPass, 'wireSpeed'>[]>>;
   /** Heights of the blocks, mm. */
-  readonly heights: Readonly<Record<MemberRole, number>>;
+  readonly heights: Readonly<Record<PartName, number>>;
   readonly machine: Pick<Machine, 'threadingMinutes' | 'hourlyPrice'>;
 }
 
@@ -52,16 +53,14 @@ export interface ShopValues {
  */
 export function cutTimes(plan: Pick<Plan, 'pairs' | 'blocks'>, shop: ShopValues): CutTimes {
   const work = plan.blocks.flatMap((block) => blockWork(plan, block));
-  const members = plan.pairs
-    .flatMap(({ die, punch }) => [die, punch])
-    .map(({ id, role }) =>
-      memberTime(
-        id,
-        role,
-        work.filter((step) => step.member.id === id),
-        shop,
-      ),
-    );
+  const members = membersOf(plan).map(({ id, part }) =>
+    memberTime(
+      id,
+      part,
+      work.filter((step) => step.member.id === id),
+      shop,
+    ),
+  );
   const minutes = sum(members.map((member) => member.minutes));
   return {
     members,
@@ -71,7 +70,7 @@ export function cutTimes(plan: Pick<Plan, 'pairs' | 'blocks'>, shop: ShopValues)
 
 function memberTime(
   memberId: string,
-  role: MemberRole,
+  part: PartName,
   work: readonly WorkStep[],
   shop: ShopValues,
 ): MemberTime {
@@ -81,9 +80,9 @@ function memberTime(
     passTime(
       pass,
       runs.filter((run) => run.pass.pass === pass),
-      heightOf(work, pass, shop.heights[role]),
+      heightOf(work, pass, shop.heights[part]),
       // A relief comes after the passes, and is cut like the rough one.
-      (shop.passes[role][pass] ?? shop.passes[role][0])?.wireSpeed ?? 0,
+      (shop.passes[part][pass] ?? shop.passes[part][0])?.wireSpeed ?? 0,
     ),
   );
   const minutes = sum(passes.map((pass) => pass.minutes)) + work.length * shop.machine.threadingMinutes;

@@ -11,6 +11,7 @@ const names: Readonly<Record<PicturePart, string>> = {
   drawing: 'Drawing',
   die: 'Die',
   punch: 'Punch',
+  plates: 'Stripper and retainer',
   relief: 'Exit face',
   remainder: 'Remainder',
   path: 'Wire path',
@@ -32,6 +33,9 @@ export function Legend() {
   const hasRelief = useAppState(
     ({ made }) => made?.plan.pairs.some(({ die }) => die.relief !== undefined) ?? false,
   );
+  const hasPlates = useAppState(
+    ({ made }) => made?.plan.pairs.some(({ plates }) => plates.length > 0) ?? false,
+  );
   const toggle = (part: PicturePart) =>
     store.setState({
       hidden: hidden.includes(part) ? hidden.filter((other) => other !== part) : [...hidden, part],
@@ -39,7 +43,7 @@ export function Legend() {
   return (
     <div className="legend" role="group" aria-label="Parts of the picture">
       {parts
-        .filter((part) => part !== 'relief' || hasRelief)
+        .filter((part) => (part !== 'relief' || hasRelief) && (part !== 'plates' || hasPlates))
         .map((part) => (
           <button
             key={part}

@@ -2,12 +2,14 @@ import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Context } from 'konva/lib/Context';
 import { Layer, Shape, Stage } from 'react-konva';
 import type { GapBin } from '../../core/drawing/gap-histogram';
+import { picturePartOf } from '../picture/picture-part-of';
 import { jobOf, type PicturePart } from '../state/app-state';
 import { resized } from '../state/resized';
+import { sectionLineOf } from '../state/section-line';
 import { useApp, useAppState } from '../state/use-app';
 import { viewOf, type View } from './drawing-space';
 import { buildContours, buildLines, type ContoursScene, type LinesScene } from './drawing-scene';
-import { drawDieSet } from './layers/draw-die-set';
+import { drawDieSet, drawSectionLine } from './layers/draw-die-set';
 import { drawContours, drawLines } from './layers/draw-drawing';
 import { drawCorner } from './layers/draw-corner';
 import { drawBlock, drawCutDrag, drawCutHandles } from './layers/draw-cut-handles';
@@ -125,7 +127,7 @@ function Geometry({ scene: whole, contours, lines, view }: PictureProps) {
       drawMembers(context, scene, view, isShown);
       // The replay has its own, from the program's text.
       if (isShown('path') && pane === 'review')
-        drawPaths(context, scene, view, ({ member }) => isShown(member.role));
+        drawPaths(context, scene, view, ({ member }) => isShown(picturePartOf(member)));
     },
     [scene, contours, lines, view, hidden, pane],
   );
@@ -144,6 +146,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
   const pane = useAppState((state) => state.pane);
   const unit = useAppState((state) => state.unit);
   const job = useAppState(jobOf);
+  const sectionAt = useAppState((state) => state.sectionAt);
   const draw = useCallback(
     ({ _context: context }: Context) => {
       const picked = { selected, hovered };
@@ -167,6 +170,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
         drawGapPlaces(context, openPlaces(bars, job.drawing.gapTolerance), view, view.palette.stop);
       if (hovered?.kind === 'gaps')
         drawGapPlaces(context, bars[hovered.bar]?.places ?? [], view, view.palette.focus);
+      if (pane === 'die set' && scene) drawSectionLine(context, sectionLineOf(scene.plan, sectionAt), view);
       if (pane === 'drawing') {
         if (contours && !hidden.includes('repairs'))
           drawRepairs(context, contours.drawing.repairs, view, unit, picked);
@@ -191,6 +195,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
       pointedCut,
       openCut,
       draggedCut,
+      sectionAt,
     ],
   );
   return <Shape listening={false} sceneFunc={draw} />;

@@ -1,5 +1,7 @@
+import { membersOfPair } from '../../core/wire/members-of';
 import { formatLength, formatLengthNumber } from '../../core/units';
 import { widthAcross } from '../picture/width-across';
+import { memberWord } from '../picture/member-word';
 import { drawingOf, type AppState } from '../state/app-state';
 import { useAppState } from '../state/use-app';
 
@@ -35,13 +37,10 @@ function hoveredWords(state: AppState): string {
     return made.plan.findings.find(({ key }) => key === hovered.key)?.title ?? '';
   }
   if (hovered.kind !== 'member') return '';
-  for (const { contourId, use, die, punch } of made.plan.pairs) {
-    for (const member of [die, punch]) {
-      if (member.id !== hovered.id) continue;
-      const width = pointer && widthAcross(member, pointer);
-      const across = width === null ? '' : `, ${formatLength(rounded(width), unit)} across here`;
-      return `${member.role === 'die' ? 'Die' : 'Punch'} of contour ${contourId} (${use})${across}`;
-    }
-  }
-  return '';
+  const pair = made.plan.pairs.find((one) => membersOfPair(one).some(({ id }) => id === hovered.id));
+  const member = pair && membersOfPair(pair).find(({ id }) => id === hovered.id);
+  if (!pair || !member) return '';
+  const width = pointer && widthAcross(member, pointer);
+  const across = width === null ? '' : `, ${formatLength(rounded(width), unit)} across here`;
+  return `${memberWord(pair, member)} of contour ${pair.contourId}${across}`;
 }

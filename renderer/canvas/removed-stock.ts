@@ -5,6 +5,7 @@ import { toScreen } from '../state/viewport';
 import { boxesMeet, inDrawingSpace, type View } from './drawing-space';
 import { moveChunk, moveChunks, movesInChunk } from './move-chunks';
 import { regionChunk, type PathChunk } from './path-chunk';
+import { membersOf } from '../../core/wire/members-of';
 
 /**
  * The block with what the wire has taken out of it so far, and the wire's way through it. Kept as two pictures beside the
@@ -136,7 +137,7 @@ function drawBlock(context: CanvasRenderingContext2D, view: View, program: Shown
   context.lineWidth = 1;
   context.strokeRect(corner.x, corner.y, (maxX - minX) * scale, (maxY - minY) * scale);
   context.globalAlpha = 1;
-  const members = plan.pairs.flatMap(({ die, punch }) => [die, punch]);
+  const members = membersOf(plan);
   for (const { id, cuts } of members) {
     if (!block.memberIds.includes(id)) continue;
     for (const start of cuts.flatMap(({ starts }) => starts)) if (start) drawHole(context, view, start);

@@ -3,6 +3,7 @@ import type { Box, Chain, Vertex } from '../../core/geometry/contour';
 import type { Cut, Member, Plan } from '../../core/plan';
 import { buildDieSet, type DieSetScene } from './die-set-scene';
 import { chainChunks, contourChunks, regionChunk, type PathChunk } from './path-chunk';
+import { membersOf } from '../../core/wire/members-of';
 
 /** A plan made ready to be drawn at any zoom. */
 export interface Scene {
@@ -45,7 +46,7 @@ export function buildScene(plan: Plan): Scene {
   return {
     plan,
     dieSet: buildDieSet(plan.dieSet),
-    members: plan.pairs.flatMap(({ die, punch }) => [memberPicture(die), memberPicture(punch)]),
+    members: membersOf(plan).map(memberPicture),
   };
 }
 

@@ -123,7 +123,7 @@ function Fit({
       </p>
     );
   }
-  const gives = use === 'blank' ? 'die' : 'punch';
+  const gives = use === 'pierce' ? 'punch' : 'die';
   const priced = (role: MemberRole) => (role === gives ? ' (changes the part)' : '');
   return (
     <div className="corner-match">

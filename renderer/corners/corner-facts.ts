@@ -2,13 +2,13 @@ import { cornerFit, type CornerFit } from '../../core/die/corner-fit';
 import { pairCorners, type PairCorner } from '../../core/die/corner-radii';
 import { sizeContour } from '../../core/die/size-contour';
 import type { Job } from '../../core/job';
-import type { Plan } from '../../core/plan';
+import type { Plan, Use } from '../../core/plan';
 import type { CornerName } from '../state/app-state';
 
 export interface CornerFacts {
   readonly corner: PairCorner;
   readonly fit: CornerFit;
-  readonly use: 'blank' | 'pierce';
+  readonly use: Use;
   /** mm. */
   readonly clearance: number;
   readonly reach: Plan['reach'];
@@ -19,8 +19,7 @@ export function cornerFacts(job: Job, plan: Plan, { contourId, x, y }: CornerNam
   const pair = plan.pairs.find((one) => one.contourId === contourId);
   const drawn = plan.drawing.contours.find(({ id }) => id === contourId)?.contour;
   if (!pair || !drawn) return null;
-  const sizeShift = job.sizeShifts[contourId] ?? 0;
-  const clearance = plan.clearance.perSide;
+  const { sizeShift, gap: clearance } = pair;
   const { corners } = pairCorners({
     contourId,
     drawn: sizeContour(drawn, sizeShift)[0] ?? drawn,

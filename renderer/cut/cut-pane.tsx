@@ -5,6 +5,7 @@ import type { ShownProgram } from '../replay/shown-program';
 import { useApp, useAppState } from '../state/use-app';
 import { PauseList } from './pause-list';
 import { ProgramList } from './program-list';
+import { membersOf } from '../../core/wire/members-of';
 
 /** Beside the picture: the program that is played, its stops and its text. */
 export function CutPane() {
@@ -43,9 +44,7 @@ export function CutPane() {
 function ProofLine({ program }: { program: ShownProgram }) {
   const { plan } = program.made;
   const block = plan.blocks.find(({ id }) => id === program.blockId);
-  const members = plan.pairs
-    .flatMap(({ die, punch }) => [die, punch])
-    .filter(({ id }) => block?.memberIds.includes(id));
+  const members = membersOf(plan).filter(({ id }) => block?.memberIds.includes(id));
   const isProved = members.length > 0 && members.every(({ proof }) => proof.passed);
   const moves = new Set(program.timeline.moves.map(({ move }) => move)).size;
   return (

@@ -1,6 +1,8 @@
 import { jobOf } from '../state/app-state';
 import { useAppState } from '../state/use-app';
 import { BlockPart } from './block-part';
+import { MatesPart } from './mates-part';
+import { PlatesPart } from './plates-part';
 import { ForcePart } from './force-part';
 import { PunchPart } from './punch-part';
 import { SectionsPart } from './sections-part';
@@ -11,20 +13,29 @@ import { ToolsPart } from './tools-part';
 /** Everything a die maker signs besides the paths: stock, members, force, strength, block, sections, strip. */
 export function DieSetPane() {
   const job = useAppState(jobOf);
-  const dieSet = useAppState((state) => state.made?.plan.dieSet ?? null);
+  const plan = useAppState((state) => state.made?.plan ?? null);
+  const dieSet = plan?.dieSet;
   if (!job) return null;
   return (
     <section className="reading" aria-label="Die set">
       <h2 className="unseen">Die set</h2>
       <StockPart job={job} />
-      {dieSet && (
+      {plan && dieSet && (
         <>
-          <ToolsPart job={job} dieSet={dieSet} />
-          <StripPart job={job} strip={dieSet.strip} />
+          <MatesPart job={job} plan={plan} />
+          {dieSet.tools.length > 0 && (
+            <>
+              <ToolsPart job={job} dieSet={dieSet} />
+              <PlatesPart job={job} pairs={plan.pairs} />
+              <StripPart job={job} strip={dieSet.strip} />
+            </>
+          )}
           {dieSet.tools.map((sheet) => (
             <ForcePart key={sheet.tool.id} job={job} sheet={sheet} />
           ))}
-          <PunchPart job={job} punches={dieSet.tools.flatMap(({ punches }) => punches)} />
+          {dieSet.tools.length > 0 && (
+            <PunchPart job={job} punches={dieSet.tools.flatMap(({ punches }) => punches)} />
+          )}
           {dieSet.tools.map(({ tool, block }) => (
             <BlockPart key={tool.id} job={job} name={tool.name} block={block} />
           ))}

@@ -109,7 +109,7 @@ export function StockDialog() {
             Save own materials…
           </button>
         )}
-        <span className="technology-said" role="status">
+        <span className="technology-said" role="status" aria-label="Done last">
           {said}
         </span>
         <button type="button" className="button button-strong" onClick={close}>

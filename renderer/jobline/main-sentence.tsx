@@ -52,13 +52,14 @@ export function MainSentence({ job }: { job: Job }) {
   );
 }
 
-type Uses = 'none' | 'blank' | 'pierce' | 'both';
+type Uses = 'none' | 'blank' | 'pierce' | 'both' | 'mate';
 
 const verbs: Readonly<Record<Uses, string>> = {
   none: 'Cut',
   blank: 'Blank',
   pierce: 'Pierce',
   both: 'Blank and pierce',
+  mate: 'Fit plug and hole',
 };
 
 const takenFrom: Readonly<Record<Uses, string>> = {
@@ -66,10 +67,11 @@ const takenFrom: Readonly<Record<Uses, string>> = {
   blank: ' taken from the punch',
   pierce: ' taken from the die',
   both: ' taken from the punch and, where it pierces, from the die',
+  mate: '',
 };
 
 function usesOf(plan: Plan | null): Uses {
   const uses = new Set(plan?.pairs.map(({ use }) => use));
-  if (uses.size === 2) return 'both';
-  return uses.has('blank') ? 'blank' : uses.has('pierce') ? 'pierce' : 'none';
+  if (uses.has('blank')) return uses.has('pierce') ? 'both' : 'blank';
+  return uses.has('pierce') ? 'pierce' : uses.has('mate') ? 'mate' : 'none';
 }

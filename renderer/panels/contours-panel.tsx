@@ -60,12 +60,13 @@ function UseChoice({ contour, job }: { contour: DrawingContour; job: Job }) {
     <Choice<Choosable>
       label={`Use of ${contour.id}`}
       value={job.uses[contour.id] ?? 'by the rule'}
-      text={job.uses[contour.id] ?? rule}
+      text={useNames[job.uses[contour.id] ?? rule]}
       options={[
         { value: 'by the rule', name: 'by the rule', aside: rule },
-        { value: 'blank', name: 'blank' },
-        { value: 'pierce', name: 'pierce' },
-        { value: 'leave out', name: 'leave out' },
+        ...(['blank', 'pierce', 'mate', 'leave out'] as const).map((value) => ({
+          value,
+          name: useNames[value],
+        })),
       ]}
       onChoose={(use) =>
         editJob(app, setUse, { contourId: contour.id, use: use === 'by the rule' ? null : use })
@@ -73,6 +74,13 @@ function UseChoice({ contour, job }: { contour: DrawingContour; job: Job }) {
     />
   );
 }
+
+const useNames: Readonly<Record<ContourUse, string>> = {
+  blank: 'blank',
+  pierce: 'pierce',
+  mate: 'plug and hole',
+  'leave out': 'leave out',
+};
 
 function sizeOf({ contour }: DrawingContour, unit: DisplayUnit): string {
   const box = contourBox(contour);

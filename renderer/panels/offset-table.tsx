@@ -1,11 +1,11 @@
 import { passesOf, type Job } from '../../core/job';
 import { offsetWord } from '../../core/output/offset-word';
-import type { MemberRole } from '../../core/plan';
+import type { PartName } from '../../core/plan';
 import { formatLength } from '../../core/units';
 import { passName } from '../state/pass-name';
 
 /** Where the wire's centre runs in each pass, and the entry of the control's table that a program names for it. */
-export function OffsetTable({ job, role }: { job: Job; role: MemberRole }) {
+export function OffsetTable({ job, part }: { job: Job; part: PartName }) {
   return (
     <table className="table">
       <caption>Offsets: half the wire, the spark gap and the stock left</caption>
@@ -18,7 +18,7 @@ export function OffsetTable({ job, role }: { job: Job; role: MemberRole }) {
         </tr>
       </thead>
       <tbody>
-        {passesOf(job, role).map(({ sparkGap, stockLeft }, index) => {
+        {passesOf(job, part).map(({ sparkGap, stockLeft }, index) => {
           const offset = job.wire.diameter / 2 + sparkGap + stockLeft;
           return (
             <tr key={index}>

@@ -1,6 +1,6 @@
 import { Plus, Trash2 } from 'lucide-react';
-import { passesOf, type Job } from '../../core/job';
-import type { MemberRole } from '../../core/plan';
+import { heightOf, passesOf, type Job } from '../../core/job';
+import type { PartName } from '../../core/plan';
 import { QuantityInput } from '../controls/quantity-input';
 import { addPass } from '../state/edits/add-pass';
 import { removePass } from '../state/edits/remove-pass';
@@ -13,16 +13,16 @@ import { OffsetTable } from './offset-table';
 
 export interface PassTableProps {
   readonly job: Job;
-  readonly role: MemberRole;
+  readonly part: PartName;
   /** Whose passes these are; null: both members'. */
   readonly caption: string | null;
 }
 
 /** The passes of one member, or of both, and the offsets that come of them. */
-export function PassTable({ job, role, caption }: PassTableProps) {
+export function PassTable({ job, part, caption }: PassTableProps) {
   const app = useApp();
-  const passes = passesOf(job, role);
-  const whose = caption === null ? '' : ` of the ${role}`;
+  const passes = passesOf(job, part);
+  const whose = caption === null ? '' : ` of the ${part}`;
   return (
     <>
       <table className="table">
@@ -48,16 +48,16 @@ export function PassTable({ job, role, caption }: PassTableProps) {
                   isLast={index === passes.length - 1}
                   of={of}
                   onChange={(change, turning) =>
-                    editJob(app, setPass, { role, pass: index, change }, turning)
+                    editJob(app, setPass, { part, pass: index, change }, turning)
                   }
                 />
                 <td>
                   <QuantityInput
                     label={`Feed, ${of}`}
                     quantity="feed"
-                    value={pass.feed ?? pass.rate / job.blocks[role]}
+                    value={pass.feed ?? pass.rate / heightOf(job, part)}
                     onCommit={(feed, turning) =>
-                      editJob(app, setPass, { role, pass: index, change: { feed } }, turning)
+                      editJob(app, setPass, { part, pass: index, change: { feed } }, turning)
                     }
                   />
                 </td>
@@ -67,7 +67,7 @@ export function PassTable({ job, role, caption }: PassTableProps) {
                     className="icon-button"
                     aria-label={`Take out the ${of}`}
                     disabled={passes.length === 1}
-                    onClick={() => editJob(app, removePass, { role, pass: index })}
+                    onClick={() => editJob(app, removePass, { part, pass: index })}
                   >
                     <Trash2 aria-hidden="true" />
                   </button>
@@ -77,8 +77,8 @@ export function PassTable({ job, role, caption }: PassTableProps) {
           })}
         </tbody>
       </table>
-      <OffsetTable job={job} role={role} />
-      <button type="button" className="button" onClick={() => editJob(app, addPass, role)}>
+      <OffsetTable job={job} part={part} />
+      <button type="button" className="button" onClick={() => editJob(app, addPass, part)}>
         <Plus aria-hidden="true" />
         Add a skim{whose}
       </button>

@@ -3,6 +3,7 @@ import type { Chain, Point } from '../../core/geometry/contour';
 import { chainLength } from '../../core/geometry/contour-measures';
 import type { Cut, Plan, StartHole } from '../../core/plan';
 import type { CutName } from '../state/cut-name';
+import { membersOf } from '../../core/wire/members-of';
 
 /** A stretch with what can be taken hold of. */
 export interface CutPlace extends CutName {
@@ -17,16 +18,14 @@ export interface CutPlace extends CutName {
 export function cutPlaces(plan: Plan): readonly CutPlace[] {
   const known = made.get(plan);
   if (known) return known;
-  const places = plan.pairs
-    .flatMap(({ die, punch }) => [die, punch])
-    .flatMap(({ id, role, cuts }) =>
-      cuts.flatMap((cut) =>
-        cut.starts.flatMap((start, stretch) => {
-          const at = placeOf(cut, stretch);
-          return at ? [{ cutId: cut.id, stretch, memberId: id, role, start, at }] : [];
-        }),
-      ),
-    );
+  const places = membersOf(plan).flatMap(({ id, role, cuts }) =>
+    cuts.flatMap((cut) =>
+      cut.starts.flatMap((start, stretch) => {
+        const at = placeOf(cut, stretch);
+        return at ? [{ cutId: cut.id, stretch, memberId: id, role, start, at }] : [];
+      }),
+    ),
+  );
   made.set(plan, places);
   return places;
 }

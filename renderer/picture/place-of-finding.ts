@@ -2,6 +2,7 @@ import { boxAround, contourBox } from '../../core/geometry/contour-measures';
 import type { Box } from '../../core/geometry/contour';
 import type { Finding, Place } from '../../core/finding';
 import type { Plan, Remainder } from '../../core/plan';
+import { membersOf } from '../../core/wire/members-of';
 
 /**
  * The place of a finding, as close as it is worth looking at (`reach` is a half width to zoom to): around the stock
@@ -34,8 +35,8 @@ const widthOf = (box: Box): number => Math.max(box.maxX - box.minX, box.maxY - b
 
 function groupedByFinding(plan: Plan): ReadonlyMap<string, readonly Remainder[]> {
   const byKey = new Map<string, Remainder[]>();
-  for (const { die, punch } of plan.pairs) {
-    for (const remainder of [...die.remainders, ...punch.remainders]) {
+  for (const { remainders } of membersOf(plan)) {
+    for (const remainder of remainders) {
       const group = byKey.get(remainder.findingKey);
       if (group) group.push(remainder);
       else byKey.set(remainder.findingKey, [remainder]);

@@ -1,4 +1,5 @@
 import type { Member, Plan } from '../../core/plan';
+import { membersOf } from '../../core/wire/members-of';
 import { segmentLookup, segmentsOf, type PlainSegment, type SegmentLookup } from './segment-lookup';
 
 /** One segment of a member's designed contour. */
@@ -15,9 +16,9 @@ export function planIndex(plan: Plan): SegmentLookup<MemberSegment> {
 
 const made = new WeakMap<Plan, SegmentLookup<MemberSegment>>();
 
-const makeIndex = ({ pairs }: Plan): SegmentLookup<MemberSegment> =>
+const makeIndex = (plan: Plan): SegmentLookup<MemberSegment> =>
   segmentLookup(
-    pairs
-      .flatMap(({ die, punch }) => [die, punch])
-      .flatMap((member) => member.designed.flatMap((contour) => segmentsOf(contour, { member }))),
+    membersOf(plan).flatMap((member) =>
+      member.designed.flatMap((contour) => segmentsOf(contour, { member })),
+    ),
   );

@@ -4,6 +4,7 @@ import type { ProgramReading } from '../../core/check/program-reading';
 import type { Contour } from '../../core/geometry/contour';
 import type { Plan } from '../../core/plan';
 import type { Timeline } from './timeline';
+import { membersOf } from '../../core/wire/members-of';
 
 /** Waste that hangs by nothing any more and is taken out of the block. */
 export interface LoosePiece {
@@ -21,7 +22,7 @@ export function loosePieces(
   { step }: ProgramReading,
 ): readonly LoosePiece[] {
   const block = plan.blocks.find(({ id }) => id === blockId);
-  const members = plan.pairs.flatMap(({ die, punch }) => [die, punch]);
+  const members = membersOf(plan);
   const cuts = members.filter(({ id }) => block?.memberIds.includes(id)).flatMap((member) => member.cuts);
   return cuts.flatMap(({ waste, passes }) => {
     const loop = passes[0]?.loop;

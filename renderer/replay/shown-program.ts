@@ -24,7 +24,7 @@ export interface ShownProgram {
 /** Reads a program's text and puts it on the clock. What is played is the text, never the plan. */
 export function showProgram(sheet: ProgramSheet, made: MadePlan): ShownProgram {
   const { job, plan } = made;
-  const role = plan.blocks.find(({ id }) => id === sheet.blockId)?.role ?? 'die';
+  const part = plan.blocks.find(({ id }) => id === sheet.blockId)?.part ?? 'die';
   const lines = sheet.text.split(/\r\n|\r|\n/);
   if (lines.at(-1) === '') lines.pop();
   const shown = {
@@ -32,7 +32,7 @@ export function showProgram(sheet: ProgramSheet, made: MadePlan): ShownProgram {
     made,
     lines,
     wireRadius: job.wire.diameter / 2,
-    kerfRadius: plan.reach[role],
+    kerfRadius: plan.reach[part],
   };
   const reading = readProgram(sheet.text, sheet.dialect);
   if (!reading.ok) return { ...shown, timeline: empty, loose: [], problem: reading.problem };

@@ -4,6 +4,7 @@ import { formatLength, type DisplayUnit } from '../../core/units';
 import { jobOf } from '../state/app-state';
 import { isOpen } from '../../core/assemble-plan';
 import { useAppState } from '../state/use-app';
+import { membersOf } from '../../core/wire/members-of';
 
 /** How far the job is from its release, in one line and one bar. */
 export function ReleaseState() {
@@ -15,9 +16,7 @@ export function ReleaseState() {
   const { proved, released } = made.plan;
   const weighty = made.plan.findings.filter(({ weight }) => weight !== 'note');
   const left = weighty.filter((finding) => isOpen(finding, job)).length;
-  const proofsFailed = made.plan.pairs
-    .flatMap(({ die, punch }) => [die, punch])
-    .filter(({ proof }) => proved && !proof.passed).length;
+  const proofsFailed = membersOf(made.plan).filter(({ proof }) => proved && !proof.passed).length;
   return (
     <div className="release" data-released={released}>
       <p>

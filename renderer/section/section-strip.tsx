@@ -1,47 +1,58 @@
-import type { ToolSheet } from '../../core/die/die-set';
-import { toolSection, type ToolSection } from '../../core/die/tool-section';
-import type { Job } from '../../core/job';
+import { toolSection, type SectionLine } from '../../core/die/tool-section';
 import { shortNumber } from '../../core/say';
+import { Choice } from '../controls/choice';
 import { LengthInput } from '../controls/length-input';
 import { jobOf } from '../state/app-state';
+import { middleLine, sectionLineOf } from '../state/section-line';
 import { useApp, useAppState } from '../state/use-app';
+import { SectionPicture } from './section-picture';
 
-/** Under the picture: every tool cut along a level line, with the clearance drawn larger than it is. */
+/** Under the picture: every tool cut open along a line, with the clearance drawn larger than it is. */
 export function SectionStrip() {
   const { store } = useApp();
   const job = useAppState(jobOf);
   const plan = useAppState((state) => state.made?.plan ?? null);
   const pane = useAppState((state) => state.pane);
   const chosen = useAppState((state) => state.sectionAt);
-  if (pane !== 'die set' || !job || !plan) return null;
+  if (pane !== 'die set' || !job || !plan || plan.dieSet.tools.length === 0) return null;
   const { box } = plan.drawing;
-  const y = chosen ?? (box.minY + box.maxY) / 2;
+  const line = sectionLineOf(plan, chosen);
   const exaggeration = exaggerationOf(plan.clearance.perSide, box.maxX - box.minX);
   const sections = plan.dieSet.tools.flatMap((sheet) => {
-    const section = toolSection(sheet, plan.dieSet.arrangement, y);
+    const section = toolSection(sheet, plan.dieSet.arrangement, line);
     return section ? [{ sheet, section }] : [];
   });
   return (
     <section className="section-strip" aria-label="Section">
       <p className="section-words">
-        Section at y{' '}
+        Cut open{' '}
+        <Choice<SectionLine['runs']>
+          label="Direction of the section"
+          value={line.runs}
+          text={line.runs === 'level' ? 'at y' : 'at x'}
+          options={[
+            { value: 'level', name: 'at y', aside: 'along a level line' },
+            { value: 'upright', name: 'at x', aside: 'along an upright line' },
+          ]}
+          onChoose={(runs) => store.setState({ sectionAt: middleLine(plan, runs) })}
+        />{' '}
         <LengthInput
-          label="Height of the section in the drawing"
-          value={y}
+          label="Place of the section in the drawing"
+          value={line.at}
           mayBeNegative
-          onCommit={(mm) => store.setState({ sectionAt: mm })}
+          onCommit={(at) => store.setState({ sectionAt: { ...line, at } })}
         />
-        , clearance drawn {shortNumber(exaggeration)} times its size
+        , clearance and relief drawn {shortNumber(exaggeration)} times their size
       </p>
       <div className="section-pictures">
-        {sections.length === 0 && <p className="panel-note">No tool is cut at this height.</p>}
+        {sections.length === 0 && <p className="panel-note">No tool is cut here.</p>}
         {sections.map(({ sheet, section }) => (
           <SectionPicture
             key={sheet.tool.id}
-            job={job}
             sheet={sheet}
             section={section}
-            shift={(exaggeration - 1) * plan.clearance.perSide}
+            clearance={plan.clearance.perSide}
+            exaggeration={exaggeration}
           />
         ))}
       </div>
@@ -52,58 +63,3 @@ export function SectionStrip() {
 /** The clearance as a hundredth and a half of the part's width, but never smaller than it is. */
 const exaggerationOf = (clearance: number, width: number): number =>
   Math.max(1, Math.round((0.015 * width) / clearance));
-
-interface SectionPictureProps {
-  readonly job: Job;
-  readonly sheet: ToolSheet;
-  readonly section: ToolSection;
-  /** By how much every punch is drawn narrower on each side, so that the clearance can be seen; mm. */
-  readonly shift: number;
-}
-
-/** Heights of the picture in its own units; widths are the tool's, scaled to fit. */
-const tall = { punch: 34, gap: 5, stock: 7, die: 44 } as const;
-const wide = 400;
-
-function SectionPicture({ job, sheet, section, shift }: SectionPictureProps) {
-  const { whole, upper, lower } = section;
-  const x = (mm: number) => ((mm - whole.from) / (whole.to - whole.from)) * wide;
-  const top = { y: 0, height: tall.punch };
-  const stock = { y: tall.punch + tall.gap, height: tall.stock };
-  const bottom = { y: stock.y + tall.stock, height: tall.die };
-  const bars = [
-    ...upper.map((piece) => ({ ...piece, ...top })),
-    ...lower.map((piece) => ({ ...piece, ...bottom })),
-  ];
-  return (
-    <figure className="section-picture">
-      <svg
-        viewBox={`-2 -2 ${wide + 4} ${bottom.y + bottom.height + 4}`}
-        role="img"
-        aria-label={`Section of the ${sheet.tool.name.toLowerCase()}`}
-      >
-        <rect className="section-stock" x={x(whole.from)} y={stock.y} width={wide} height={stock.height} />
-        {bars.map(({ steel, from, to, y, height }, k) => {
-          // A punch drawn narrower shows the clearance; a piece of the die stays as it is.
-          const inset = steel === 'punch' ? Math.min(shift, (to - from) / 2.5) : 0;
-          return (
-            <rect
-              key={k}
-              className={`section-${steel}`}
-              x={x(from + inset)}
-              y={y}
-              width={Math.max(0.5, x(to - inset) - x(from + inset))}
-              height={height}
-            />
-          );
-        })}
-      </svg>
-      <figcaption>
-        {sheet.tool.name}:{' '}
-        {job.dieSet.arrangement === 'compound' && sheet.tool.id === 'tool'
-          ? 'die above, punch below'
-          : 'punch above, die below'}
-      </figcaption>
-    </figure>
-  );
-}

@@ -1,3 +1,4 @@
+import type { SectionLine } from '../../core/die/tool-section';
 import type { Drawing } from '../../core/drawing/drawing';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
@@ -29,10 +30,10 @@ export interface CornerName {
 
 /** What the picture is made of, by what it is about; each can be switched off in the legend. */
 export const pictureParts = {
-  review: ['drawing', 'die', 'punch', 'relief', 'remainder', 'path', 'findings'],
-  cut: ['drawing', 'die', 'punch', 'relief', 'remainder', 'block', 'path'],
+  review: ['drawing', 'die', 'punch', 'plates', 'relief', 'remainder', 'path', 'findings'],
+  cut: ['drawing', 'die', 'punch', 'plates', 'relief', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
-  'die set': ['drawing', 'die', 'punch', 'die block', 'strip', 'pressure', 'sections'],
+  'die set': ['drawing', 'die', 'punch', 'plates', 'die block', 'strip', 'pressure', 'sections'],
   inspect: ['die', 'punch', 'as designed', 'readings'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];
@@ -91,8 +92,8 @@ export interface AppState {
   /** What the choice comes to now. */
   readonly shownTheme: 'light' | 'dark';
   readonly dialog: DialogName | null;
-  /** Height of the level line through the drawing along which the section strip cuts, mm; null: its middle. */
-  readonly sectionAt: number | null;
+  /** The line through the drawing along which the section strip cuts; null: through its middle, along the strip. */
+  readonly sectionAt: SectionLine | null;
   readonly inspect: InspectState;
   /** The review list shows settled findings and notes too. */
   readonly showAll: boolean;

@@ -6,7 +6,7 @@ export const passName = (pass: number): string => (pass === 0 ? 'Rough cut' : `S
 const numerals = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'] as const;
 
 /** The passes of a job in words, e.g. "one rough and two skims"; of each member where they differ in number. */
-export function passesInWords(job: Pick<Job, 'passes' | 'punchPasses'>): string {
+export function passesInWords(job: Pick<Job, 'passes' | 'punchPasses' | 'dieSet'>): string {
   const die = inWords(job.passes.length);
   const punch = inWords(passesOf(job, 'punch').length);
   return die === punch ? die : `${die} for the die, ${punch} for the punch`;

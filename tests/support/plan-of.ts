@@ -56,9 +56,11 @@ export function planOf(parts: PlanParts): Plan {
       dimensions: [],
       findings: [],
     },
-    reach: { die: reach, punch: reach },
+    reach: { die: reach, punch: reach, stripper: reach, retainer: reach },
     clearance: { perSide: clearance, reason: 'given', effect: 'an even edge' },
-    pairs: [{ contourId: 'c1', use: 'blank', die, punch, fit: null }],
+    pairs: [
+      { contourId: 'c1', use: 'blank', gap: clearance, sizeShift: 0, die, punch, plates: [], fit: null },
+    ],
     dieSet: emptyDieSet,
     blocks: [die, punch].map(ownBlock),
     findings,
@@ -98,6 +100,7 @@ function memberOf(parts: PlanParts, role: Member['role'], designedOffset: number
   return {
     id: `blank-1-${role}`,
     role,
+    part: role,
     contourId: 'c1',
     designed: [designed],
     asCut: [designed],

@@ -2,12 +2,13 @@ import type { Place } from '../../finding';
 import type { Box } from '../../geometry/contour';
 import { boxAround, contourBox } from '../../geometry/contour-measures';
 import type { Plan } from '../../plan';
+import { membersOf } from '../../wire/members-of';
 import { colours, memberStroke } from './member-drawing';
 import { fillRegion, strokeRegion, type PaperView } from './paper-view';
 
 /** What lies about a place: both members as designed and as cut, and the stock that one finding says is left. */
-export function placeDrawing(view: PaperView, { pairs }: Plan, findingKey: string): void {
-  const members = pairs.flatMap(({ die, punch }) => [die, punch]);
+export function placeDrawing(view: PaperView, plan: Plan, findingKey: string): void {
+  const members = membersOf(plan);
   for (const { remainders } of members) {
     for (const { findingKey: key, outline } of remainders) {
       if (key === findingKey) fillRegion(view, [outline], colours.remainder);
@@ -20,9 +21,9 @@ export function placeDrawing(view: PaperView, { pairs }: Plan, findingKey: strin
 }
 
 /** As close as a place is worth looking at: around the stock that is left there, where there is any. */
-export function placeBox({ pairs }: Plan, findingKey: string, { x, y, reach }: Place): Box {
-  const left = pairs
-    .flatMap(({ die, punch }) => [...die.remainders, ...punch.remainders])
+export function placeBox(plan: Plan, findingKey: string, { x, y, reach }: Place): Box {
+  const left = membersOf(plan)
+    .flatMap(({ remainders }) => remainders)
     .filter((remainder) => remainder.findingKey === findingKey)
     .map(({ outline }) => contourBox(outline));
   const [first, ...others] = left;

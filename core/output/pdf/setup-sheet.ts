@@ -1,4 +1,4 @@
-import { materialName, passesOf, type Job } from '../../job';
+import { materialName, heightOf, passesOf, type Job } from '../../job';
 import type { Block, Plan } from '../../plan';
 import { sayLength } from '../../say';
 import { formatLength, type DisplayUnit } from '../../units';
@@ -116,7 +116,7 @@ function addBlock(flow: SheetFlow, block: Block, job: Job, plan: Plan): void {
 function addPasses(flow: SheetFlow, block: Block, work: readonly WorkStep[], job: Job): void {
   const { unit, style, program } = job.output;
   const isCompensated = writableKind(work, program) === 'compensated';
-  const stated = passesOf(job, block.role);
+  const stated = passesOf(job, block.part);
   const all = work.flatMap(({ cut }) => cut.passes);
   const planned = [...new Map(all.map((pass) => [pass.pass, pass])).values()].sort((a, b) => a.pass - b.pass);
   const number = (mm: number) => columnNumber(mm, unit);
@@ -145,11 +145,11 @@ function addPasses(flow: SheetFlow, block: Block, work: readonly WorkStep[], job
   );
 }
 
-function blockSize({ outline, role }: Block, job: Job): string {
+function blockSize({ outline, part }: Block, job: Job): string {
   const { unit } = job.output;
   const across = formatLength(outline.maxX - outline.minX, unit);
   const up = formatLength(outline.maxY - outline.minY, unit);
-  return `${across} × ${up}, ${formatLength(job.blocks[role], unit)} high`;
+  return `${across} × ${up}, ${formatLength(heightOf(job, part), unit)} high`;
 }
 
 const programWords = (work: readonly WorkStep[], { output }: Job): string =>

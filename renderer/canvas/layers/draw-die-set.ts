@@ -1,3 +1,4 @@
+import type { SectionLine } from '../../../core/die/tool-section';
 import type { Point } from '../../../core/geometry/contour';
 import type { PicturePart } from '../../state/app-state';
 import { toScreen } from '../../state/viewport';
@@ -28,6 +29,43 @@ export function drawDieSet(
   }
   if (isShown('pressure')) for (const centre of scene.centres) drawCentre(context, centre, view);
 }
+
+/** Where the section below the picture is taken: a chain line across it, with arrows the way one looks. */
+export function drawSectionLine(context: CanvasRenderingContext2D, line: SectionLine, view: View): void {
+  const { width, height } = view.size;
+  const at = toScreen(view.viewport, view.size, { x: line.at, y: line.at });
+  const isLevel = line.runs === 'level';
+  const ends = isLevel
+    ? [
+        { x: arrow, y: at.y },
+        { x: width - arrow, y: at.y },
+      ]
+    : [
+        { x: at.x, y: arrow },
+        { x: at.x, y: height - arrow },
+      ];
+  const [from, to] = ends as [Point, Point];
+  context.strokeStyle = view.palette.inkSoft;
+  context.fillStyle = view.palette.inkSoft;
+  context.lineWidth = 1;
+  context.setLineDash([14, 4, 2, 4]);
+  context.beginPath();
+  context.moveTo(from.x, from.y);
+  context.lineTo(to.x, to.y);
+  context.stroke();
+  context.setLineDash([]);
+  for (const { x, y } of ends) {
+    context.beginPath();
+    // One looks up the drawing, or to its left: what is nearer the viewer is cut away.
+    context.moveTo(isLevel ? x : x - arrow, isLevel ? y - arrow : y);
+    context.lineTo(isLevel ? x - arrow / 2 : x, isLevel ? y : y - arrow / 2);
+    context.lineTo(isLevel ? x + arrow / 2 : x, isLevel ? y : y + arrow / 2);
+    context.fill();
+  }
+}
+
+/** Pixels. */
+const arrow = 10;
 
 function drawDisc(context: CanvasRenderingContext2D, disc: Disc, view: View, color: string): void {
   const at = toScreen(view.viewport, view.size, disc);

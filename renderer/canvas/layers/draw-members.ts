@@ -1,3 +1,4 @@
+import { picturePartOf } from '../../picture/picture-part-of';
 import type { PicturePart } from '../../state/app-state';
 import type { Target } from '../../state/target';
 import { boxesMeet, inDrawingSpace, type View } from '../drawing-space';
@@ -12,9 +13,9 @@ export function drawMembers(
   isShown: (part: PicturePart) => boolean,
 ): void {
   for (const picture of scene.members) {
-    if (!isShown(picture.member.role)) continue;
+    if (!isShown(picturePartOf(picture.member))) continue;
     if (picture.member.role === 'punch') tintBody(context, picture, view);
-    const color = view.palette[picture.member.role];
+    const color = colorOf(picture, view);
     context.globalAlpha = 0.55;
     strokeChunks(context, view, picture.asCut, { color, width: 1 });
     context.globalAlpha = 1;
@@ -35,13 +36,20 @@ export function drawMemberHighlight(
   context.globalAlpha = 0.25;
   strokeChunks(context, view, picture.designed, { color: view.palette.focus, width: 9 });
   context.globalAlpha = 1;
-  const color = view.palette[picture.member.role];
-  strokeChunks(context, view, picture.designed, memberStroke(picture, color, 2.5));
+  strokeChunks(context, view, picture.designed, memberStroke(picture, colorOf(picture, view), 2.5));
 }
 
-/** The line style says the same as the colour: die solid, punch dashed. */
-const memberStroke = (picture: MemberPicture, color: string, width: number) =>
-  picture.member.role === 'punch' ? { color, width, dash: [8, 5] } : { color, width };
+/** Plates in the soft ink, so that die and punch stand out. */
+const colorOf = ({ member }: MemberPicture, { palette }: View): string =>
+  picturePartOf(member) === 'plates' ? palette.inkSoft : palette[member.role];
+
+/** The line style says the same as the colour: die solid, punch dashed, plates finer. */
+const memberStroke = ({ member }: MemberPicture, color: string, width: number) =>
+  picturePartOf(member) === 'plates'
+    ? { color, width: width / 2, dash: [2, 3] }
+    : member.role === 'punch'
+      ? { color, width, dash: [8, 5] }
+      : { color, width };
 
 function tintBody(context: CanvasRenderingContext2D, { body, member }: MemberPicture, view: View): void {
   if (!body || !boxesMeet(body.box, view.visible)) return;

@@ -1,13 +1,13 @@
-import type { MemberRole } from '../../../core/plan';
+import type { PartName } from '../../../core/plan';
 import type { JobEdit } from '../job-edit';
 import { withoutPass } from '../pass-list';
 import { passName } from '../pass-name';
 import { withPassesOf } from './passes-of-member';
 
 /** Takes a pass out; the only pass stays. Whatever is last then leaves nothing. */
-export const removePass: JobEdit<{ readonly role: MemberRole; readonly pass: number }> = {
+export const removePass: JobEdit<{ readonly part: PartName; readonly pass: number }> = {
   id: 'remove-pass',
   undo: 'step',
   label: ({ pass }) => `Take out the ${passName(pass).toLowerCase()}`,
-  apply: (job, { role, pass }) => withPassesOf(job, role, (passes) => withoutPass(passes, pass)),
+  apply: (job, { part, pass }) => withPassesOf(job, part, (passes) => withoutPass(passes, pass)),
 };

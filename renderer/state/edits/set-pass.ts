@@ -1,12 +1,12 @@
 import type { JobPass } from '../../../core/job';
-import type { MemberRole } from '../../../core/plan';
+import type { PartName } from '../../../core/plan';
 import type { JobEdit } from '../job-edit';
 import { withPass } from '../pass-list';
 import { passName } from '../pass-name';
 import { withPassesOf } from './passes-of-member';
 
 export interface PassChange {
-  readonly role: MemberRole;
+  readonly part: PartName;
   readonly pass: number;
   readonly change: Partial<JobPass>;
 }
@@ -15,9 +15,9 @@ export interface PassChange {
 export const setPass: JobEdit<PassChange> = {
   id: 'set-pass',
   undo: 'merge',
-  part: ({ role, pass, change }) => `${role}/${pass}/${Object.keys(change).join()}`,
+  part: ({ part, pass, change }) => `${part}/${pass}/${Object.keys(change).join()}`,
   label: ({ pass, change }) => `${changeName(change)} of the ${passName(pass).toLowerCase()}`,
-  apply: (job, { role, pass, change }) => withPassesOf(job, role, (passes) => withPass(passes, pass, change)),
+  apply: (job, { part, pass, change }) => withPassesOf(job, part, (passes) => withPass(passes, pass, change)),
 };
 
 /** What a change of a pass is called. */

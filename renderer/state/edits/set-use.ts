@@ -11,7 +11,8 @@ export interface UseChange {
 export const setUse: JobEdit<UseChange> = {
   id: 'set-use',
   undo: 'step',
-  label: ({ contourId, use }) => `Contour ${contourId}: ${use ?? 'by the rule'}`,
+  label: ({ contourId, use }) =>
+    `Contour ${contourId}: ${use === 'mate' ? 'plug and hole' : (use ?? 'by the rule')}`,
   apply: (job, { contourId, use }) => {
     const { [contourId]: _old, ...others } = job.uses;
     return { ...job, uses: use === null ? others : { ...others, [contourId]: use } };

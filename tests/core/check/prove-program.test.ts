@@ -38,8 +38,7 @@ function prove({ plan, block, program }: Example, change: Partial<BlockProgram> 
     ...program,
     ...change,
     members: members.filter(({ id }) => block.memberIds.includes(id)),
-    role: block.role,
-    reach: plan.reach[block.role],
+    reach: plan.reach[block.part],
   });
 }
 

@@ -71,7 +71,7 @@ it.each(['land and relief', 'one tapered cut'] as const)(
       const intended = intendedOf(text);
       if (!intended) throw new Error('no program');
       const { reach } = plan;
-      return proveProgram({ ...program, text, intended, members: [pair.die], role: 'die', reach: reach.die });
+      return proveProgram({ ...program, text, intended, members: [pair.die], reach: reach.die });
     };
     const found = (text: string) => {
       const { faults, ofReliefs } = prove(text);

@@ -7,7 +7,10 @@ const codes = (change: { wire?: number; die?: number; punch?: number; byTable?: 
     technology: shippedTechnology,
     byTable: change.byTable ?? true,
     wire: change.wire ?? 0.25,
-    blocks: { die: change.die ?? 25, punch: change.punch ?? 50 },
+    heights: [
+      { part: 'die', height: change.die ?? 25 },
+      { part: 'punch', height: change.punch ?? 50 },
+    ],
   }).map(({ code, weight, message }) => ({ code, weight, message }));
 
 describe('technologyFindings', () => {

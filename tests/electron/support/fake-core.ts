@@ -52,7 +52,7 @@ export function emptyPlan(released: boolean): Plan {
       dimensions: [],
       findings: [],
     },
-    reach: { die: 0.15, punch: 0.15 },
+    reach: { die: 0.15, punch: 0.15, stripper: 0.15, retainer: 0.15 },
     clearance: { perSide: 0.06, reason: 'typed', effect: '' },
     pairs: [],
     dieSet: emptyDieSet,

@@ -64,8 +64,7 @@ describe.skipIf(missing)('programs of the samples, by our reader and by the RS27
         const proof = proveProgram({
           ...program,
           members: cut,
-          role: block.role,
-          reach: plan.reach[block.role],
+          reach: plan.reach[block.part],
         });
         expect(proof.faults).toEqual([]);
         for (const { passed } of proof.proofs.values()) expect(passed).toBe(true);

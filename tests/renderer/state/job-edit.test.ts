@@ -11,7 +11,7 @@ import { setLead } from '../../../renderer/state/edits/set-lead';
 import { setMaterial } from '../../../renderer/state/edits/set-material';
 import { setOutput } from '../../../renderer/state/edits/set-output';
 import { setPassRule } from '../../../renderer/state/edits/set-pass-rule';
-import { setPunchPasses } from '../../../renderer/state/edits/set-punch-passes';
+import { setOwnPasses } from '../../../renderer/state/edits/set-own-passes';
 import { setSparkGap } from '../../../renderer/state/edits/set-spark-gap';
 import { setTechnology } from '../../../renderer/state/edits/set-technology';
 import { setPass } from '../../../renderer/state/edits/set-pass';
@@ -64,8 +64,8 @@ describe('editJob', () => {
 
   it('keeps the passes of a run apart', () => {
     const app = openTestApp();
-    editJob(app, setPass, { role: 'die', pass: 0, change: { feed: 5 } }, true);
-    editJob(app, setPass, { role: 'die', pass: 1, change: { feed: 5 } }, true);
+    editJob(app, setPass, { part: 'die', pass: 0, change: { feed: 5 } }, true);
+    editJob(app, setPass, { part: 'die', pass: 1, change: { feed: 5 } }, true);
     expect(app.store.getState().history?.past).toHaveLength(2);
   });
 
@@ -83,15 +83,15 @@ describe('every edit', () => {
     setThickness.apply(testJob, 2),
     setClearance.apply(testJob, { rule: 'percent', percent: 8 }),
     setWire.apply(testJob, 0.1),
-    setPass.apply(testJob, { role: 'die', pass: 1, change: { sparkGap: 0.03 } }),
+    setPass.apply(testJob, { part: 'die', pass: 1, change: { sparkGap: 0.03 } }),
     addPass.apply(testJob, 'die'),
     setSparkGap.apply(testJob, { role: 'both', sparkGap: 0.03 }),
-    setPunchPasses.apply(testJob, 'own'),
+    setOwnPasses.apply(testJob, { part: 'punch', which: 'own' }),
     setPassRule.apply(testJob, 'typed'),
     setBlock.apply(testJob, { role: 'punch', height: 80 }),
     setTechnology.apply(testJob, { technology: { ...testJob.technology, name: 'ours' }, say: 'Name' }),
     setOutput.apply(testJob, { style: exampleStyle }),
-    removePass.apply(testJob, { role: 'die', pass: 0 }),
+    removePass.apply(testJob, { part: 'die', pass: 0 }),
     setUse.apply(testJob, { contourId: 'c2', use: 'leave out' }),
     setCornerRule.apply(testJob, { role: 'punch', side: 'outside', rule: { rule: 'match' } }),
     setCorner.apply(testJob, { corner: { contourId: 'c1', x: 0, y: 0 }, change: { path: 'sharp' } }),
@@ -125,16 +125,16 @@ describe('passes', () => {
   });
 
   it('takes a pass out; the last one left then finishes', () => {
-    const job = removePass.apply(testJob, { role: 'die', pass: 2 });
+    const job = removePass.apply(testJob, { part: 'die', pass: 2 });
     expect(job.passes.map(({ stockLeft }) => stockLeft)).toEqual([0.015, 0]);
-    const one = removePass.apply(removePass.apply(job, { role: 'die', pass: 1 }), { role: 'die', pass: 0 });
+    const one = removePass.apply(removePass.apply(job, { part: 'die', pass: 1 }), { part: 'die', pass: 0 });
     expect(one.passes).toHaveLength(1);
   });
 
   it('follow the table until one of them is typed, and again when asked to', () => {
     const thin = setWire.apply(testJob, 0.1);
     expect(thin.passes[0]?.rate).toBe(18);
-    const typed = setPass.apply(thin, { role: 'die', pass: 0, change: { rate: 20 } });
+    const typed = setPass.apply(thin, { part: 'die', pass: 0, change: { rate: 20 } });
     expect(setWire.apply(typed, 0.25).passes[0]?.rate).toBe(20);
     expect(setPassRule.apply(typed, 'table').passes[0]?.rate).toBe(18);
   });
@@ -142,8 +142,8 @@ describe('passes', () => {
   it('of the punch are those of the die until it gets its own', () => {
     const both = setSparkGap.apply(testJob, { role: 'both', sparkGap: 0.03 });
     expect(passesOf(both, 'punch').at(-1)?.sparkGap).toBe(0.03);
-    const own = setPass.apply(setPunchPasses.apply(both, 'own'), {
-      role: 'punch',
+    const own = setPass.apply(setOwnPasses.apply(both, { part: 'punch', which: 'own' }), {
+      part: 'punch',
       pass: 2,
       change: { sparkGap: 0.04 },
     });
@@ -153,7 +153,7 @@ describe('passes', () => {
     expect([again.passes, passesOf(again, 'punch')].map((passes) => passes.at(-1)?.sparkGap)).toEqual([
       0.02, 0.02,
     ]);
-    expect(setPunchPasses.apply(own, 'as the die').punchPasses).toBeNull();
+    expect(setOwnPasses.apply(own, { part: 'punch', which: 'as the die' }).punchPasses).toBeNull();
   });
 });
 
