@@ -7,11 +7,12 @@ import { zoneLimits } from '../../core/inspect/profile-tolerance';
 import { jobOf } from '../state/app-state';
 import { comparedSet } from '../state/compared-set';
 import { inspectedPair } from '../state/inspected-pair';
+import { shownPair } from '../state/shown-pair';
 import { useAppState } from '../state/use-app';
 import { whiskerTimes } from '../state/whisker-times';
 import type { View } from './drawing-space';
-import { buildClearance, buildRevision } from './inspect-scene';
-import { drawClearance, drawExtremes, drawStation } from './layers/draw-clearance';
+import { buildClearance, buildMap, buildRevision } from './inspect-scene';
+import { drawClearance, drawExtremes, drawPairPlaces, drawStation } from './layers/draw-clearance';
 import { drawLight } from './layers/draw-light';
 import { drawMembers } from './layers/draw-members';
 import { drawPointedPoint, drawPoints } from './layers/draw-points';
@@ -33,6 +34,7 @@ export function InspectGeometry({ scene, view }: LayerProps) {
   const revision = useRevisionScene();
   const set = useAppState(comparedSet);
   const profile = useMemo(() => (set ? contourChunks(set.target.profile) : []), [set]);
+  const pair = usePairScene();
   const times = useAppState(whiskerTimes);
   const zone = useAppState((state) => jobOf(state)?.inspection.profile ?? newInspection.profile);
   const limits = useMemo(() => zoneLimits(zone), [zone]);
@@ -47,11 +49,28 @@ export function InspectGeometry({ scene, view }: LayerProps) {
       if (section === 'clearance' && clearance) {
         if (picture === 'light') drawLight(context, clearance, view);
         else drawClearance(context, clearance, view, shown);
+      } else if (section === 'points' && pair) {
+        drawClearance(context, pair.scene, view, { die: true, punch: true, designed: true });
+        drawPairPlaces(context, pair.places, view);
       } else if (section === 'points' && set) drawPoints(context, set, profile, view, times, limits);
       else if (section === 'revision' && revision) drawRevision(context, revision, view, pointedRow);
       else if (scene) drawMembers(context, scene, view, (part) => !hidden.includes(part));
     },
-    [section, picture, hidden, clearance, revision, set, profile, times, limits, scene, view, pointedRow],
+    [
+      section,
+      picture,
+      hidden,
+      clearance,
+      revision,
+      set,
+      pair,
+      profile,
+      times,
+      limits,
+      scene,
+      view,
+      pointedRow,
+    ],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }
@@ -63,6 +82,7 @@ export function InspectOverlay({ view }: Pick<LayerProps, 'view'>) {
   const areReadingsShown = useAppState((state) => !state.hidden.includes('readings'));
   const readings = useAppState((state) => jobOf(state)?.inspection.readings);
   const set = useAppState(comparedSet);
+  const isPairShown = useAppState((state) => shownPair(state) !== null);
   const clearance = useClearanceScene();
   const draw = useCallback(
     ({ _context: context }: Context) => {
@@ -78,14 +98,15 @@ export function InspectOverlay({ view }: Pick<LayerProps, 'view'>) {
             drawStation(context, clearanceAtStation(map, punch, station), view, unit, isHeld);
         }
       }
-      if (section === 'points' && set) drawPointedPoint(context, set, inspect.pointedRow, view);
+      if (section === 'points' && set && !isPairShown)
+        drawPointedPoint(context, set, inspect.pointedRow, view);
       if (areReadingsShown && section !== 'revision')
         for (const reading of readings ?? []) drawReading(context, reading, view, unit);
       if (section !== 'measuring') return;
       if (inspect.reading) drawReading(context, inspect.reading, view, unit);
       drawPicking(context, inspect.picks, inspect.snap, view);
     },
-    [inspect, unit, areReadingsShown, readings, set, clearance, view],
+    [inspect, unit, areReadingsShown, readings, set, isPairShown, clearance, view],
   );
   return <Shape listening={false} sceneFunc={draw} />;
 }
@@ -97,6 +118,19 @@ function useClearanceScene() {
   return useMemo(
     () => (pair && designed ? buildClearance(pair, designed, gapTimes) : null),
     [pair, designed, gapTimes],
+  );
+}
+
+/** The measured pair whose map is looked at. */
+function usePairScene() {
+  const measured = useAppState(shownPair);
+  return useMemo(
+    () =>
+      measured && {
+        places: measured.pair.places,
+        scene: buildMap(measured.pair.map, measured.pair.die, []),
+      },
+    [measured],
   );
 }
 

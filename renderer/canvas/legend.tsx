@@ -1,6 +1,8 @@
 import { bandNames, bands } from '../../core/inspect/band';
+import type { ClearanceMap } from '../../core/inspect/clearance-map';
 import { pictureParts, type AppState, type PicturePart } from '../state/app-state';
 import type { InspectSection } from '../state/inspect-state';
+import { shownPair } from '../state/shown-pair';
 import { useApp, useAppState } from '../state/use-app';
 
 const names: Readonly<Record<PicturePart, string>> = {
@@ -74,13 +76,18 @@ const inspectParts: Readonly<Record<InspectSection, readonly PicturePart[]>> = {
   revision: [],
 };
 
+function mapInView(state: AppState): ClearanceMap | null {
+  const { pane, inspect } = state;
+  if (pane !== 'inspect') return null;
+  if (inspect.section === 'points') return shownPair(state)?.pair.map ?? null;
+  return inspect.section === 'clearance' && inspect.picture === 'map'
+    ? (inspect.clearance?.map ?? null)
+    : null;
+}
+
 /** How the clearance map says what the clearance is, of what there is in it. */
 function BandKey() {
-  const map = useAppState(({ pane, inspect }) =>
-    pane === 'inspect' && inspect.section === 'clearance' && inspect.picture === 'map'
-      ? (inspect.clearance?.map ?? null)
-      : null,
-  );
+  const map = useAppState(mapInView);
   if (!map) return null;
   return bands
     .filter((band) => map.stretches.some((stretch) => stretch.band === band))

@@ -2,6 +2,7 @@ import { bandNames } from '../../core/inspect/band';
 import type { MeasuredPairOf } from '../../core/inspect/inspection';
 import { formatLength } from '../../core/units';
 import { Part } from '../drawing/part';
+import { setInspect } from '../state/set-inspect';
 import { showPlace } from '../state/show-place';
 import { useApp, useAppState } from '../state/use-app';
 
@@ -14,6 +15,7 @@ export function MeasuredPairPart() {
 function OnePair({ measured: { contourId, punchSet, dieSet, pair } }: { measured: MeasuredPairOf }) {
   const app = useApp();
   const unit = useAppState((state) => state.unit);
+  const isShown = useAppState((state) => state.inspect.shownPairId === contourId);
   const { map, places, passes, widestGap } = pair;
   const length = (mm: number) => formatLength(mm, unit);
   const failing = places
@@ -26,6 +28,14 @@ function OnePair({ measured: { contourId, punchSet, dieSet, pair } }: { measured
           ? `Passes: all ${places.length} places are within the tolerance`
           : `Fails: ${failing.length} of ${places.length} places are outside the tolerance`}
       </p>
+      <label className="tick part-line">
+        <input
+          type="checkbox"
+          checked={isShown}
+          onChange={({ target }) => setInspect(app, { shownPairId: target.checked ? contourId : null })}
+        />
+        Show the real clearance in the picture
+      </label>
       <dl className="facts inspect-facts">
         <dt>Least</dt>
         <dd>{length(map.least.clearance)}</dd>

@@ -48,6 +48,8 @@ export interface InspectState {
   readonly set: number;
   /** How many times as long whiskers are drawn; null as fits. */
   readonly whiskerTimes: number | null;
+  /** The contour of the measured pair whose real clearance is shown instead of deviations; null: none. */
+  readonly shownPairId: string | null;
   readonly waitingPoints: WaitingPoints | null;
   readonly tool: Reading['kind'] | null;
   readonly picks: readonly Point[];
@@ -72,6 +74,7 @@ export const emptyInspect: InspectState = {
   measured: null,
   set: 0,
   whiskerTimes: null,
+  shownPairId: null,
   waitingPoints: null,
   tool: null,
   picks: [],

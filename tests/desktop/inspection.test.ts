@@ -84,6 +84,11 @@ windowTest('measured points: read, fitted, judged, paired; undo takes a choice b
     .getByRole('region', { name: 'Measured clearance of c1' })
     .getByText(/^Fails:/)
     .waitFor();
+  const real = page.getByRole('checkbox', { name: 'Show the real clearance in the picture' });
+  await real.check();
+  await page.getByText('too little', { exact: true }).waitFor();
+  await shoot('inspect-real-clearance');
+  await real.uncheck();
   await choose(page, 'Set of points', /die of contour c1/);
   await verdict.getByText('D61', { exact: true }).waitFor();
   await shoot('inspect-points-read');

@@ -1,15 +1,16 @@
 import type { Band } from '../../../core/inspect/band';
 import type { ClearancePlace } from '../../../core/inspect/clearance-place';
+import type { PairPlace } from '../../../core/inspect/measured-pair';
 import { formatLength, type DisplayUnit } from '../../../core/units';
 import { toScreen } from '../../state/viewport';
 import type { View } from '../drawing-space';
-import type { ClearanceScene } from '../inspect-scene';
+import type { ClearanceScene, MapScene } from '../inspect-scene';
 import { strokeChunks, type Stroke } from '../path-chunk';
 
 /** Punch over die as cut: the designed contours beneath, the die's edge, and the punch's by its clearance. */
 export function drawClearance(
   context: CanvasRenderingContext2D,
-  scene: ClearanceScene,
+  scene: MapScene,
   view: View,
   shown: { readonly die: boolean; readonly punch: boolean; readonly designed: boolean },
 ): void {
@@ -32,6 +33,25 @@ export function bandStroke(band: Band, { palette }: View): Stroke {
       return { color: palette.settled, width: 2 };
     case 'wide':
       return { color: palette.wide, width: 4, dash: [9, 5] };
+  }
+}
+
+/** Where a member was measured, by the clearance there. */
+export function drawPairPlaces(
+  context: CanvasRenderingContext2D,
+  places: readonly PairPlace[],
+  view: View,
+): void {
+  context.setLineDash([]);
+  for (const { at, band } of places) {
+    const { x, y } = toScreen(view.viewport, view.size, at);
+    context.fillStyle = bandStroke(band, view).color;
+    context.strokeStyle = view.palette.paper;
+    context.lineWidth = 1;
+    context.beginPath();
+    context.arc(x, y, band === 'within' ? 2.5 : 4.5, 0, 2 * Math.PI);
+    context.fill();
+    context.stroke();
   }
 }
 

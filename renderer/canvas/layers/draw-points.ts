@@ -49,8 +49,8 @@ export function drawPoints(
 
 type ZoneLimits = ReturnType<typeof zoneLimits>;
 
-/** Pixels across the whisker, either side. */
-const limitStroke = 4;
+/** Pixels across the whisker, either side: longer where it is looked at closely. */
+const limitStroke = (scale: number): number => Math.min(14, Math.max(4, scale / 20));
 
 function drawLimits(
   context: CanvasRenderingContext2D,
@@ -60,13 +60,14 @@ function drawLimits(
   times: number,
   { low, high }: ZoneLimits,
 ): void {
+  const half = limitStroke(viewport.scale);
   context.strokeStyle = palette.inkSoft;
   context.lineWidth = 1;
   context.beginPath();
   for (const limit of [low, high]) {
     const at = toScreen(viewport, size, { x: foot.x + nx * limit * times, y: foot.y + ny * limit * times });
-    context.moveTo(at.x - ny * limitStroke, at.y - nx * limitStroke);
-    context.lineTo(at.x + ny * limitStroke, at.y + nx * limitStroke);
+    context.moveTo(at.x - ny * half, at.y - nx * half);
+    context.lineTo(at.x + ny * half, at.y + nx * half);
   }
   context.stroke();
 }
