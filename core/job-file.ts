@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { jobFormat, jobSchema, jobVersion, newJob, type Job } from './job';
+import { nameOfPath } from './name-of-path';
 import { done, failed, type Result } from './problem';
+import { sayIssue } from './say-issue';
 
 /** A new job on a drawing's bytes, kept one character a byte, so that the job file holds the whole drawing. */
 export function jobOnDrawing(fileName: string, bytes: Uint8Array): Job {
@@ -49,14 +51,13 @@ export function readJobFile(text: string): Result<Job> {
       'Open it with the newer program.',
     );
   }
-  const job = jobSchema.safeParse(parsed);
+  const job = jobSchema.safeParse(parsed, { reportInput: true });
   if (job.success) return done(job.data);
   const [issue] = job.error.issues;
-  const field = issue?.path.join('.') ?? '';
   return failed(
     'job-field',
-    `The job file has a value that cannot be used: ${issue?.message ?? 'unknown'}`,
-    field,
+    `The job file has a value that cannot be used: ${nameOfPath(issue?.path ?? [], 'the file')} ${issue ? sayIssue(issue) : 'is wrong'}`,
+    issue?.path.join('.') ?? '',
     'Correct it in the file, or start a new job from the drawing.',
   );
 }

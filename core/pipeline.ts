@@ -17,6 +17,7 @@ import { drawingStages, type SurveyedDrawing } from './drawing-stages';
 import { writeJobFile } from './job-file';
 import { byPart, heightOf, jobSchema, ownMaterialsOf, platesOf, type Job } from './job';
 import { mateFits, shiftsWithFits } from './mate-fits';
+import { nameOfPath } from './name-of-path';
 import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
 import { sealOf } from './output/seal-of';
@@ -30,6 +31,7 @@ import { done, failed, type Result } from './problem';
 import { createProver } from './prove-blocks';
 import type { Progress } from './progress';
 import { remember, rememberMany } from './remember';
+import { sayIssue } from './say-issue';
 import { sizedContour } from './sized-contour';
 import { usedContours } from './used-contours';
 import { wirePasses } from './wire-passes';
@@ -196,12 +198,12 @@ const pairsRemembered = 400;
 
 /** A job built by a program (or a window) may hold what no job file would: NaN, a negative thickness. */
 function checked(job: Job): Result<Job> {
-  const result = jobSchema.safeParse(job);
+  const result = jobSchema.safeParse(job, { reportInput: true });
   if (result.success) return done(job);
   const [issue] = result.error.issues;
   return failed(
     'job-field',
-    `A value of the job cannot be used: ${issue?.message ?? 'unknown'}`,
+    `A value of the job cannot be used: ${nameOfPath(issue?.path ?? [], 'the job')} ${issue ? sayIssue(issue) : 'is wrong'}`,
     issue?.path.join('.') ?? '',
     'Enter a number greater than zero, or the value the field had before.',
   );

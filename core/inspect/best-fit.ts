@@ -58,13 +58,15 @@ export function minimumZoneFit(problem: FitProblem, start: Motion, middle: numbe
   let rows = rowsOf(problem, motion);
   let worst = largest(rows, middle);
   let reach = 4 * worst;
-  while (reach > tolerance.distanceBound / 100) {
+  // Every round wins more than half of what it promised or looks nearer by: a few dozen settle any part. Points that
+  // belong to another part altogether would go on for as long as rounding promises anything.
+  for (let round = 0; round < mostRounds && reach > tolerance.distanceBound / 100; round++) {
     const { step, least } = linearMinimax(
       rows.flatMap((row) => bothSides(row, middle)),
       reach,
     );
     const gain = worst + least;
-    if (gain <= tolerance.samePoint) break;
+    if (gain <= tolerance.samePoint + worst * tolerance.cancelled) break;
     const next = stepped(problem, motion, step);
     const there = rowsOf(problem, next);
     const won = worst - largest(there, middle);
@@ -73,6 +75,9 @@ export function minimumZoneFit(problem: FitProblem, start: Motion, middle: numbe
   }
   return motion;
 }
+
+/** Rounds of the narrowest zone. */
+const mostRounds = 100;
 
 /** Damping relative to the curvature: the first try, and from where on a step would be shorter than any digit. */
 const firstDamping = 0.001;

@@ -112,7 +112,7 @@ function exchanged(
 
 /** Rounds with the fastest rule, then with the safe one; a basis is found in a few dozen. */
 const cautiousAfter = 200;
-const mostRounds = 5000;
+const mostRounds = 1000;
 
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, k) => sum + value * (b[k] as number), 0);
