@@ -9,9 +9,9 @@ import type { MemberRole } from '../plan';
 
 /**
  * The contours that a control is told which offsets by itself: opened a little more than the wire opens them, so that
- * no inside arc is as small as the offset. Where two straights nearly go on into one another the fillet between them is
- * so flat that the program's last decimal could not say its direction; there they keep their corner, which a control
- * offsets to the meeting point of their parallels.
+ * no inside arc is as small as the offset. Where two straights turn little the fillet between them is so short that the
+ * program's last decimal could not say the directions at its ends; there they keep their corner, which a control offsets
+ * to the meeting point of their parallels.
  */
 export function toldContours(
   designed: Region | PreparedRegion,
@@ -20,20 +20,17 @@ export function toldContours(
   lastDecimal: number,
 ): Region {
   const radius = offset + compensationRoom(lastDecimal);
-  return asCutRegion(designed, role, radius).map((loop) => withoutFlatFillets(loop, radius, lastDecimal));
+  return asCutRegion(designed, role, radius).map((loop) => withoutFlatFillets(loop, radius));
 }
 
-function withoutFlatFillets(loop: Contour, radius: number, lastDecimal: number): Contour {
+function withoutFlatFillets(loop: Contour, radius: number): Contour {
   const count = loop.length;
   const at = (i: number): Vertex => loop[(i + count) % count] as Vertex;
   const isFlat = (i: number): boolean => {
     const [before, from, to] = [at(i - 1), at(i), at(i + 1)];
     if (from.bulge === 0 || before.bulge !== 0 || to.bulge !== 0) return false;
-    const sagitta = (Math.abs(from.bulge) * Math.hypot(to.x - from.x, to.y - from.y)) / 2;
-    return (
-      sagitta <= flatSteps * lastDecimal &&
-      Math.abs(arcOf(from, to).radius - radius) <= tolerance.sameBoundary
-    );
+    if (4 * Math.atan(Math.abs(from.bulge)) > littleTurn) return false;
+    return Math.abs(arcOf(from, to).radius - radius) <= tolerance.sameBoundary;
   };
   return loop.flatMap((vertex, i) => {
     if (isFlat(i - 1)) return [];
@@ -43,5 +40,8 @@ function withoutFlatFillets(loop: Contour, radius: number, lastDecimal: number):
   });
 }
 
-/** In last decimals: how high a fillet has to be for the directions at its ends to be told. */
-const flatSteps = 2;
+/**
+ * 30°, radians: ends off by 1.4 last decimals turn the directions of an arc of turn t, and with them the wire's way beside
+ * it, by 1.4 / t of them, less than the four that a control's moves may be apart.
+ */
+const littleTurn = Math.PI / 6;

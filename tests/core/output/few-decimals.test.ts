@@ -109,6 +109,45 @@ describe('a contour for a control that offsets by itself', () => {
   });
 });
 
+describe('many short straights, as flattened curves have them', () => {
+  const flattened = polygon(
+    ...Array.from({ length: 120 }, (_, k): [number, number] => {
+      const [round, wave] = [(k * Math.PI) / 60, (k * Math.PI) / 20];
+      return [10 * Math.cos(round) + 3 * Math.cos(wave), 10 * Math.sin(round) + 3 * Math.sin(wave)];
+    }),
+  );
+
+  it.each([3, 4, 5])('%i decimals: the control is told corners that it can offset', (decimals) => {
+    const plan = planned(flattened, { program: 'compensated', style: withDecimals(decimals) });
+    expect(proofStops(plan)).toEqual([]);
+    const inside = plan.pairs[0]?.die.cuts[0]?.passes.at(-1)?.contour?.main.flatMap(({ cut }) => cut) ?? [];
+    expect(inside.length).toBeGreaterThan(100);
+  });
+
+  it('corners of any kind and number pass, whatever the decimals', () => {
+    const corners = fc.array(
+      fc.record({
+        turn: fc.double({ min: 0, max: 0.6, noNaN: true }),
+        radius: fc.integer({ min: 60, max: 140 }),
+      }),
+      { minLength: 3, maxLength: 24 },
+    );
+    fc.assert(
+      fc.property(corners, fc.constantFrom(3, 4, 5), (given, decimals) => {
+        const contour = polygon(
+          ...given.map(({ turn, radius }, k): [number, number] => {
+            const at = ((k + turn) / given.length) * 2 * Math.PI;
+            return [(radius / 10) * Math.cos(at), (radius / 10) * Math.sin(at)];
+          }),
+        );
+        const plan = planned(contour, { program: 'compensated', style: withDecimals(decimals) });
+        expect(proofStops(plan)).toEqual([]);
+      }),
+      { numRuns: 20, seed: 11 },
+    );
+  });
+});
+
 // Exact geometry: an end is off by at most √2 / 2 of a step, a grid point nearest to a centre by as much again.
 it('an arc whose ends are rounded keeps its radius within two and a half steps, however flat it is', () => {
   const place = fc.double({ min: -100, max: 100, noNaN: true });
