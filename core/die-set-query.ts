@@ -7,6 +7,7 @@ import type { DieSetQuery, PlannedDieSet } from './plan-die-set';
 import type { Pair } from './plan';
 import { reachOf } from './wire/pass-offsets';
 import { reliefPlan } from './wire/plan-relief';
+import type { BlockGroup } from './wire/block-groups';
 import type { WirePasses } from './wire-passes';
 
 export interface PlannedParts {
@@ -47,8 +48,24 @@ function landAndRelief({ relief, blocks }: Job): LandAndRelief {
 }
 
 /** What the findings of a die set are made from. */
-export const dieSetChecks = (job: Job, { dieSet, problems }: PlannedDieSet): DieSetChecks => ({
+export const dieSetChecks = (
+  job: Job,
+  { dieSet, problems }: PlannedDieSet,
+  groups: readonly BlockGroup[],
+  pairs: readonly Pair[],
+): DieSetChecks => ({
   dieSet,
+  knockout: job.dieSet.knockout,
+  dieBlocks: groups
+    .filter(({ part }) => part === 'die')
+    .map(({ id, outline, memberIds }) => ({
+      id,
+      outline,
+      height: job.blocks.die,
+      openings: pairs.flatMap(({ die, use }) =>
+        use !== 'mate' && memberIds.includes(die.id) ? die.designed : [],
+      ),
+    })),
   problems,
   thickness: job.stock.thickness,
   family: materialOf(job)?.family ?? null,

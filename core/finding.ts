@@ -32,6 +32,8 @@ export type FindingCode =
   | 'plate-fit-unknown' // a fit that is in no table
   | 'die-block-thin' // a die block lower than its rules
   | 'die-wall-thin' // little steel between openings, or a thin tongue
+  | 'die-edge-thin' // little steel between an opening and the edge of its block
+  | 'knockout-none' // a piece that stays in its die
   | 'screw-room' // no room for a screw or dowel
   | 'no-regrinds' // a die that can't be reground
   | 'piece-narrow' // a hole, wall or part of the blank narrow for its stock

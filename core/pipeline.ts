@@ -135,15 +135,16 @@ export function createPipeline(): Pipeline {
       ...reliefNotes(job),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
+    const ownPairs = pairs.map(({ pair: own }) => own);
     const dieSet = planDieSet(
       dieSetQuery(job, clearance.value.choice.perSide, technology.value, {
         piece: pieces(drawn),
         placed: pieces(used),
-        pairs: pairs.map(({ pair: own }) => own),
+        pairs: ownPairs,
         strip,
       }),
     );
-    const all = [...ofTheJob, ...dieSetFindings(dieSetChecks(job, dieSet))];
+    const all = [...ofTheJob, ...dieSetFindings(dieSetChecks(job, dieSet, groups, ownPairs))];
     const unproved = asPlan(job, drawing, clearance.value, all, pairs, groups, dieSet.dieSet);
     progress('Proving the programs', used.length / (used.length + 1), unproved);
     const proved = withProofs(unproved, job, prove(unproved, job));

@@ -39,6 +39,8 @@ export interface ForceSheet {
   /** To strip the stock off the punches: the published range. */
   readonly strippingFrom: number;
   readonly strippingTo: number;
+  /** To push the piece out of its die; 0 where nothing is blanked. */
+  readonly ejecting: number;
   /** Springs that strip, and springs that eject the piece; null where there are none. */
   readonly springs: SpringSet | null;
   readonly ejectors: SpringSet | null;
@@ -87,6 +89,7 @@ export function forceSheet(
     dull,
     strippingFrom: sum(({ cut, force }) => force * cut.stripping.from),
     strippingTo,
+    ejecting,
     springs,
     ejectors,
     stroke,

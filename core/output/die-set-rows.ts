@@ -63,6 +63,16 @@ function forceRows({ tool, cuts, force }: ToolSheet): readonly DieSetRow[] {
           row('force with dull edges', force.dull, 'force', 'dull edges add 15 to 30 %: common practice'),
           row('stripping, from', force.strippingFrom, 'force', strippingSource),
           row('stripping, to', force.strippingTo, 'force', strippingSource),
+          ...(force.ejecting > 0
+            ? [
+                row(
+                  'knockout',
+                  force.ejecting,
+                  'force',
+                  'as much as strips a hole of its width: common practice',
+                ),
+              ]
+            : []),
           ...[
             { set: force.springs, what: 'stripper springs' },
             { set: force.ejectors, what: 'knockout springs' },

@@ -4,6 +4,7 @@ import { followTable } from '../../core/follow-table';
 import type { Job } from '../../core/job';
 import { done, failed, type Result } from '../../core/problem';
 import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
+import { dieSetOptions } from './die-set-options';
 import type { OptionFiles } from './option-files';
 import type { Arguments, OptionName } from './read-arguments';
 import { sheetOptions } from './sheet-options';
@@ -86,6 +87,7 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, C
       return refuse('output-unit', `"${text}" is no output unit`, 'Use mm or inch.');
     return done({ ...job, output: { ...job.output, unit } });
   },
+  ...dieSetOptions,
   ...sheetOptions,
 };
 

@@ -67,7 +67,8 @@ export function ForcePart({ job, sheet }: { job: Job; sheet: ToolSheet }) {
 function ForceFacts({ force }: { force: ForceSheet }) {
   const unit = useAppState((state) => state.unit);
   const say = (newton: number) => formatQuantity(newton, 'force', unit);
-  const { cutting, sheared, dull, strippingFrom, strippingTo, stroke, needed, rating, centre } = force;
+  const { cutting, sheared, dull, strippingFrom, strippingTo, stroke, needed, rating, centre, ejecting } =
+    force;
   return (
     <Facts label="Force">
       <Fact
@@ -90,6 +91,11 @@ function ForceFacts({ force }: { force: ForceSheet }) {
       <Fact label="Stripping" source={`${strippingSource}: 3–5 % for wide holes, 10–20 % for narrow ones`}>
         {say(strippingFrom)} to {say(strippingTo)}
       </Fact>
+      {ejecting > 0 && (
+        <Fact label="Knockout" source="as much as strips a hole of the piece’s width (common practice)">
+          {say(ejecting)}
+        </Fact>
+      )}
       {force.springs && (
         <Fact label="Stripper springs" isBad={force.springs.overrun > 0}>
           {force.springs.count}, preloaded by {formatLength(force.springs.preload, unit)},{' '}

@@ -4,9 +4,32 @@ import type { Finding } from '../../finding';
 import { findingOf } from '../../finding-of';
 import { sayForce, sayLength, shortNumber } from '../../say';
 
-/** Force, press and springs of one tool. */
-export function forceFindings({ tool, force, cuts }: ToolSheet): readonly Finding[] {
-  if (cuts.length === 0) return [];
+/** Force, press, springs and knockout of one tool. */
+export function forceFindings(sheet: ToolSheet, knockout: Knockout): readonly Finding[] {
+  if (sheet.cuts.length === 0) return [];
+  return [...stuckPiece(sheet, knockout), ...ownForce(sheet)];
+}
+
+export type Knockout = 'none' | 'springs' | 'positive';
+
+/** In a compound tool the die is above: what it blanks stays in it. */
+function stuckPiece({ tool, cuts, parts }: ToolSheet, knockout: Knockout): readonly Finding[] {
+  const isDieUp = parts.some(({ id, memberIds }) => id === 'punch' && memberIds.length > 1);
+  if (!isDieUp || knockout !== 'none' || !cuts.some(({ use }) => use === 'blank')) return [];
+  return [
+    findingOf({
+      code: 'knockout-none',
+      weight: 'decide',
+      title: `${tool.name}: nothing takes the piece out of the die`,
+      message:
+        'The die of a compound tool comes down from above, and the piece stays in it: it needs a knockout, by springs ' +
+        'or by the press (common practice).',
+      cures: [{ kind: 'other', say: 'Choose a spring or a positive knockout.' }],
+    }),
+  ];
+}
+
+function ownForce({ tool, force }: ToolSheet): readonly Finding[] {
   if (!force) {
     return [
       findingOf({

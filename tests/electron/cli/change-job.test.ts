@@ -95,3 +95,32 @@ test('heights and the technology table choose the passes of each member', () => 
   expect(result.value.passes.map(({ rate }) => rate)).toEqual([1]);
   expect(result.value.punchPasses?.map(({ rate }) => rate)).toEqual([2]);
 });
+
+test('the die set on the command line', () => {
+  const result = changeJob(job, {
+    tool: 'two-stations',
+    strip: '2',
+    stripper: 'H7/f7',
+    retainer: '-0.005mm',
+  });
+  if (!result.ok) throw new Error(result.problem.what);
+  const { dieSet } = result.value;
+  expect(dieSet.arrangement).toBe('two stations');
+  expect(dieSet.strip.up).toBe('two up');
+  expect(dieSet.stripper).toMatchObject({
+    make: true,
+    fit: { rule: 'iso', hole: 'H7', shaft: 'f7', nominal: null },
+  });
+  expect(dieSet.retainer).toMatchObject({ make: true, fit: { rule: 'allowance', perSide: -0.005 } });
+  for (const [option, text] of [
+    ['tool', 'progressive'],
+    ['strip', '3'],
+    ['stripper', 'H7/Q3'],
+    ['retainer', 'tight'],
+  ] as const) {
+    expect(changeJob(job, { [option]: text })).toMatchObject({
+      ok: false,
+      problem: { where: `--${option}` },
+    });
+  }
+});

@@ -152,6 +152,62 @@ describe('pieces with holes', () => {
   });
 });
 
+// Common practice throughout.
+describe('rules of tool and block', () => {
+  const washer = [circle(32.5), circle(15)];
+
+  it('a compound tool without a knockout asks, one with it does not', () => {
+    const asks = (dieSet: Partial<DieSetSettings>) => codes(planOf(washer, dieSet)).includes('knockout-none');
+    expect(asks({ arrangement: 'compound' })).toBe(true);
+    expect(asks({ arrangement: 'compound', knockout: 'positive' })).toBe(false);
+    expect(asks({})).toBe(false);
+  });
+
+  it('springs hold the stripping force when the tool is open, and more when it is closed', () => {
+    const springs = { rate: 40, longestDeflection: 10, count: null };
+    const [sheet] = planOf([circle(20)], { stripping: 'springs', springs, entry: 1 }).dieSet.tools;
+    const set = sheet?.force?.springs;
+    // Hooke's law: rate, number and preload give the force; 1 mm of stock and 1 mm of entry come on top.
+    expect(40 * (set?.count ?? 0) * (set?.preload ?? 0)).toBeCloseTo(sheet?.force?.strippingTo ?? 0, 6);
+    expect(set?.deflection).toBeCloseTo((set?.preload ?? 0) + 2, 9);
+    expect(set?.closedForce).toBeCloseTo(40 * (set?.count ?? 0) * (set?.deflection ?? 0), 6);
+    expect(set?.overrun).toBe(0);
+    const few = planOf([circle(20)], { stripping: 'springs', springs: { ...springs, count: 1 } });
+    expect(codes(few)).toContain('springs-overrun');
+  });
+
+  it('a block with 1.25 times its height beside the opening passes, a smaller one asks', () => {
+    const outline = (margin: number) => ({
+      setup: {
+        ...jobOn([]).setup,
+        outlines: { die: { minX: -10 - margin, minY: -60, maxX: 60, maxY: 60 } },
+      },
+      blocks: { die: 20, punch: 50 },
+    });
+    expect(codes(planOf([circle(10)], {}, outline(25)))).not.toContain('die-edge-thin');
+    const plan = planOf([circle(10)], {}, outline(20));
+    const found = plan.findings.find(({ code }) => code === 'die-edge-thin');
+    expect(found?.numbers.map(({ value }) => value)).toEqual([20, 25]);
+    expect(found?.message).toContain('common practice');
+  });
+
+  it('land and relief of the job count in the regrinds', () => {
+    // 3 mm of land at 0.1 mm: 30 regrinds; 22 mm of relief at 0.5°: 0.19199 mm wider at the exit (worked from tan).
+    const relief = {
+      ...jobOn([]).relief,
+      kind: 'land and relief',
+      land: 3,
+      angleDeg: 0.5,
+      perGrind: 0.1,
+    } as const;
+    const [sheet] = planOf([circle(10)], {}, { relief, blocks: { die: 25, punch: 50 } }).dieSet.tools;
+    expect(sheet?.block.exit).toBeCloseTo(0.191_99, 5);
+    expect(sheet?.block.regrinds).toBe(
+      Math.min(30, Math.floor((25 - (sheet?.block.thickness.least ?? 0)) / 0.1)),
+    );
+  });
+});
+
 // Common practice: hole ≥ 1.2 t, wall ≥ 2 t, blank width ≥ 1.5 t.
 describe('rules of the piece', () => {
   const plate = (x: number, radius: number) => [
