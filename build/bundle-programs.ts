@@ -14,14 +14,17 @@ const programs = {
 
 export type Program = keyof typeof programs;
 
-/** Bundles the programs into NAME.cjs in the folder, each one file that needs no package beside it. */
+/**
+ * Bundles the programs into NAME.cjs in the folder, each one file that needs no package beside it. Returns the files that
+ * are in them.
+ */
 export async function bundlePrograms(
   projectFolder: string,
   outFolder: string,
   names: readonly Program[] = Object.keys(programs) as Program[],
-): Promise<void> {
+): Promise<readonly string[]> {
   for (const name of names) rmSync(join(outFolder, `${name}.cjs`), { force: true });
-  await Promise.all(
+  const built = await Promise.all(
     names.map((name) =>
       build({
         entryPoints: [join(projectFolder, programs[name])],
@@ -37,7 +40,16 @@ export async function bundlePrograms(
         mainFields: ['module', 'main'],
         legalComments: 'eof',
         logLevel: 'warning',
+        metafile: true,
+        absWorkingDir: projectFolder,
       }),
+    ),
+  );
+  return built.flatMap(({ metafile }) =>
+    Object.values(metafile.outputs).flatMap(({ inputs }) =>
+      Object.entries(inputs)
+        .filter(([, { bytesInOutput }]) => bytesInOutput > 0)
+        .map(([file]) => join(projectFolder, file)),
     ),
   );
 }

@@ -16,6 +16,7 @@ const contentTypes: Record<string, string> = {
   '.ico': 'image/x-icon',
   '.woff2': 'font/woff2',
   '.ttf': 'font/ttf',
+  '.txt': 'text/plain; charset=utf-8',
   '.dxf': 'text/plain; charset=iso-8859-1',
 };
 

@@ -1,6 +1,7 @@
 import { cautions } from '../../core/output/cautions';
 import { description, version } from '../../package.json';
 import { DialogFrame } from '../controls/dialog-frame';
+import { LicenceList } from './licence-list';
 import { useApp } from '../state/use-app';
 
 /** What this is, and the cautions. */
@@ -17,6 +18,7 @@ export function AboutDialog() {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
+      <LicenceList />
       <p className="panel-note">MIT licence. All work is done on this computer; nothing is sent anywhere.</p>
       <div className="dialog-buttons">
         <button
