@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/finding';
 import { writeFindingsCsv } from '../../../core/output/write-findings-csv';
 import { exampleParts, planOf } from '../../support/plan-of';
+import { readCsv } from '../../support/read-csv';
 
 const corner: Finding = {
   key: 'inside-corner/blank-1-die/1',
@@ -29,29 +30,6 @@ function csv(
   const parts = exampleParts(change.unit ? { unit: change.unit } : {});
   const job = { ...parts.job, settled: change.settled ?? {} };
   return writeFindingsCsv(planOf({ ...parts, findings }), job);
-}
-
-/** RFC 4180, section 2, written for this test: rows end in CRLF, quotes enclose, a quote inside is doubled. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [[]];
-  let cell = '';
-  let quoted = false;
-  for (let i = 0; i < text.length; i++) {
-    const sign = text.charAt(i);
-    if (quoted && sign === '"' && text[i + 1] === '"') cell += text.charAt(i++);
-    else if (sign === '"') quoted = !quoted;
-    else if (!quoted && (sign === ',' || (sign === '\r' && text[i + 1] === '\n'))) {
-      rows.at(-1)?.push(cell);
-      cell = '';
-      if (sign === '\r') {
-        rows.push([]);
-        i++;
-      }
-    } else cell += sign;
-  }
-  expect(rows.pop()).toEqual([]);
-  expect(quoted).toBe(false);
-  return rows;
 }
 
 function cells(text: string, row = 1): Record<string, string> {
