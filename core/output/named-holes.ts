@@ -15,6 +15,17 @@ export interface NamedHole {
  * start from the block's edge has no hole. A hole that two cuts share has two names at one place.
  */
 export function namedHoles(plan: Pick<Plan, 'pairs' | 'blocks'>): readonly NamedHole[] {
+  const named = known.get(plan);
+  if (named) return named;
+  const holes = nameHoles(plan);
+  known.set(plan, holes);
+  return holes;
+}
+
+/** Lists ask block by block: naming all holes each time would take as long as there are blocks, squared. */
+const known = new WeakMap<object, readonly NamedHole[]>();
+
+function nameHoles(plan: Pick<Plan, 'pairs' | 'blocks'>): readonly NamedHole[] {
   const members = new Map(membersOf(plan).map((member) => [member.id, member]));
   const holes: NamedHole[] = [];
   for (const block of plan.blocks) {

@@ -65,7 +65,9 @@ export function Legend() {
 
 /** What the picture can show just now. */
 function partsInView({ pane, inspect }: AppState): readonly PicturePart[] {
-  return pane === 'inspect' ? inspectParts[inspect.section] : pictureParts[pane];
+  if (pane !== 'inspect') return pictureParts[pane];
+  const isLight = inspect.section === 'clearance' && inspect.picture === 'light';
+  return isLight ? ['readings'] : inspectParts[inspect.section];
 }
 
 const inspectParts: Readonly<Record<InspectSection, readonly PicturePart[]>> = {

@@ -22,7 +22,10 @@ function OnePair({ measured: { contourId, punchSet, dieSet, pair } }: { measured
     .filter(({ band }) => band !== 'within')
     .sort((a, b) => Math.abs(b.clearance - map.wanted) - Math.abs(a.clearance - map.wanted));
   return (
-    <Part title={`Measured clearance of ${contourId}`} aside={`${punchSet} in ${dieSet}`}>
+    <Part title={`Measured clearance of ${contourId}`}>
+      <p className="panel-note">
+        {punchSet} in {dieSet}
+      </p>
       <p className="verdict" data-passes={passes}>
         {passes
           ? `Passes: all ${places.length} places are within the tolerance`

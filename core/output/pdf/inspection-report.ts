@@ -1,5 +1,6 @@
 import { bandNames } from '../../inspect/band';
 import type { Inspection, MeasuredPairOf } from '../../inspect/inspection';
+import type { PairClearance } from '../../inspect/pair-clearance';
 import { valueOfReading } from '../../inspect/reading';
 import type { Job } from '../../job';
 import type { Plan } from '../../plan';
@@ -20,7 +21,9 @@ export function inspectionReport(job: Job, plan: Plan, inspection: Inspection, f
   const flow = new SheetFlow(paper);
   const { unit } = job.output;
   const { profile } = job.inspection;
-  for (const pair of inspection.pairs) {
+  const shown = shownPairs(inspection.pairs);
+  if (inspection.pairs.length > 1) pairTable(flow, inspection.pairs, shown.length, unit);
+  for (const pair of shown) {
     clearanceSection(flow, paper, pair, `Clearance of contour ${pair.contourId} as cut`, unit);
   }
   for (const set of inspection.measured) {
@@ -30,6 +33,47 @@ export function inspectionReport(job: Job, plan: Plan, inspection: Inspection, f
   for (const pair of inspection.measuredPairs) measuredPairSection(flow, pair, unit);
   addReadings(flow, job, plan, unit);
   return finishedPaper(paper);
+}
+
+/** Pairs that get a page each; beyond, only those with a place outside the tolerance do, the worst of them. */
+const fewPairs = 6;
+const mostSections = 30;
+
+function shownPairs(pairs: readonly PairClearance[]): readonly PairClearance[] {
+  if (pairs.length <= fewPairs) return pairs;
+  const off = ({ map }: PairClearance) =>
+    Math.max(map.wanted - map.least.clearance, map.greatest.clearance - map.wanted);
+  return pairs
+    .filter(({ map }) => map.outside > 0)
+    .sort((a, b) => off(b) - off(a))
+    .slice(0, mostSections);
+}
+
+/** One row for every pair. */
+function pairTable(flow: SheetFlow, pairs: readonly PairClearance[], shown: number, unit: DisplayUnit): void {
+  flow.heading('Clearance as cut');
+  flow.table(
+    [
+      { name: 'Contour' },
+      { name: `Wanted, ${unit}`, isNumber: true },
+      { name: `Least, ${unit}`, isNumber: true },
+      { name: `Greatest, ${unit}`, isNumber: true },
+      { name: `Mean, ${unit}`, isNumber: true },
+      { name: `Outside ± ${formatLength(pairs[0]?.map.tolerance ?? 0, unit)}, ${unit}`, isNumber: true },
+    ],
+    pairs.map(({ contourId, map }) => [
+      contourId,
+      ...[map.wanted, map.least.clearance, map.greatest.clearance, map.mean, map.outside].map((mm) =>
+        columnNumber(mm, unit),
+      ),
+    ]),
+  );
+  if (shown < pairs.length)
+    flow.text(
+      shown === 0
+        ? 'All of them are within the tolerance all round.'
+        : `${shown} of them, worst first, have their picture below; the clearance CSV has every place.`,
+    );
 }
 
 /** The picture and the first rows stay together, mm. */

@@ -168,6 +168,15 @@ test('inspection report: clearance, verdicts, worst place, unequal zone in both 
   expect(words).toMatch(/2 angle 45\.0000°/);
 });
 
+test('a plate of many holes: every pair in one table, pictures only of what is outside the tolerance', () => {
+  const holes = Array.from({ length: 9 }, (_, k) => circle(1.5, 6 + 8 * (k % 3), 6 + 8 * Math.floor(k / 3)));
+  const words = textOf(named(made(jobOn([square(28), ...holes], { sheet })).files, 'inspection'));
+  for (let k = 1; k <= 10; k++) expect(words).toContain(`c${k} 0.0600 `);
+  expect(words).toContain('1 of them, worst first');
+  expect(words).toContain('Clearance of contour c1 as cut');
+  expect(words).not.toContain('Clearance of contour c2 as cut');
+});
+
 test('CSV: a row for each point with its verdict and clearance, in the unit of the job', () => {
   const rows = (unit: 'mm' | 'inch') =>
     named(made({ ...drafted, output: { ...drafted.output, unit } }).files, 'measured.csv')
