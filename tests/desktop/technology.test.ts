@@ -121,6 +121,17 @@ windowTest('heights choose the passes; typed passes stay', async () => {
   expect(await field('Feed, rough cut of the die').inputValue()).toBe('6.5 mm/min');
   expect(await field('Feed, rough cut of the punch').inputValue()).toBe('2 mm/min');
   await typeInto(field('Spark gap, rough cut of the die'), '0.03');
+  // Half the wire, the gap and the stock left, by register, in mm and, of 25.4 mm, in inch.
+  const [, rough] = await page
+    .getByRole('table', { name: /^Offsets/ })
+    .first()
+    .getByRole('row')
+    .all();
+  const left = Number.parseFloat(await field('Stock left, rough cut of the die').inputValue());
+  const [, register, mm, inch] = (await rough?.locator('th, td').allTextContents()) ?? [];
+  expect(register).toBe('D1');
+  expect(Number.parseFloat(mm ?? '')).toBeCloseTo(0.125 + 0.03 + left, 9);
+  expect(Number.parseFloat(inch ?? '')).toBeCloseTo((0.125 + 0.03 + left) / 25.4, 5);
   await page.keyboard.press('Escape');
   await button('Where the passes come from: as typed').waitFor();
   await typeInto(field('Height of the die'), '400');
