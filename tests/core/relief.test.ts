@@ -171,6 +171,28 @@ describe('what a relief cannot do', () => {
     expect(meeting[0]?.place?.x).toBeCloseTo(9.3, 1);
   });
 
+  it('break out of its block, or thin the steel at its edge', () => {
+    const inBlock = (outline: { minX: number; minY: number; maxX: number; maxY: number }) => {
+      const { setup } = jobOn([square(20)]);
+      const made = planOf(square(20), { angleDeg: 5 }, { setup: { ...setup, outlines: { die: outline } } });
+      return codes(made, 'relief-place').map(({ weight, title, numbers }) => [
+        weight,
+        title,
+        numbers[0]?.value,
+      ]);
+    };
+    // 22 tan 5° = 1.92475 mm more on each side than at the cutting edge.
+    const growth = 22 * Math.tan(radians(5));
+    const wide = { minX: -30, minY: -30, maxX: 50, maxY: 50 };
+    expect(inBlock(wide)).toEqual([]);
+    expect(inBlock({ ...wide, maxX: 26 })).toEqual([
+      ['decide', 'The relief leaves little steel at the edge', expect.closeTo(6 - growth, 6)],
+    ]);
+    expect(inBlock({ ...wide, minY: -1.5 })).toEqual([
+      ['stop', 'The relief breaks out of the block', expect.closeTo(1.5 - growth, 6)],
+    ]);
+  });
+
   it('cut beside the wanted wall unsaid', () => {
     const steep = planOf(square(20), { angleDeg: 12, corners: 'constant radius' });
     const [finding] = codes(steep, 'relief-surface');
