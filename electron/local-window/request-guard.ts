@@ -38,7 +38,9 @@ export function createRequestGuard(port: number): RequestGuard {
       return cookies.some((cookie) => same(cookie, `${cookieName}=${secret}`));
     },
     comesFromHere(request) {
-      if (request.headers.host !== host) return false;
+      // Two of them would be one too many: Node looks at the first, whoever stands between might at the last.
+      const { host: hosts = [] } = request.headersDistinct;
+      if (hosts.length !== 1 || hosts[0] !== host) return false;
       const sentOrigin = request.headers.origin;
       return sentOrigin === undefined ? request.method === 'GET' : sentOrigin === origin;
     },

@@ -19,7 +19,14 @@ export interface LocalWindowOptions {
   /** Called once, when the one-time token has been used. */
   readonly onOpened?: () => void;
   readonly largestBody?: number;
+  /** How long a request may take to arrive whole, ms. */
+  readonly patience?: number;
 }
+
+/** The largest body comes through memory, not over a line: half a minute is for a machine that is busy. */
+const usualPatience = 30_000;
+/** A browser opens six at a time; anything beyond is not our page. */
+const mostConnections = 64;
 
 export interface LocalWindow {
   /** Opens the window once; the token in it is then used up. */
@@ -33,7 +40,13 @@ export interface LocalWindow {
  * the one-time token gets a cookie for it, and nothing is answered without that cookie.
  */
 export async function serveLocalWindow(options: LocalWindowOptions): Promise<LocalWindow> {
-  const server = createServer();
+  const { patience = usualPatience } = options;
+  const server = createServer({
+    headersTimeout: patience,
+    requestTimeout: patience,
+    connectionsCheckingInterval: Math.min(1000, patience),
+  });
+  server.maxConnections = mostConnections;
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
     server.listen(0, '127.0.0.1', resolve);
@@ -44,6 +57,8 @@ export async function serveLocalWindow(options: LocalWindowOptions): Promise<Loc
 
   server.on('request', (request, response) => {
     answer(request, response, guard, calls, options).catch((error: unknown) => {
+      // Whoever has gone hears no answer.
+      if (request.destroyed && !request.complete) return;
       console.error(error);
       if (!response.headersSent) refuse(response, 500, 'server-bug', 'The program made a mistake.');
       else response.destroy();

@@ -15,6 +15,13 @@ export function lockDown(): void {
   });
 }
 
+/** Nothing is asked of any network; the page itself has its own scheme. Has to be called when the shell is ready. */
+export function denyNetwork(): void {
+  session.defaultSession.webRequest.onBeforeRequest(({ url }, answer) => {
+    answer({ cancel: !isPageAddress(url) && !/^(data|blob|devtools):/.test(url) });
+  });
+}
+
 /** Has to be called when the shell is ready. */
 export function denyPermissions(): void {
   session.defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { app, BrowserWindow } from 'electron';
 import { createWindow } from './create-window';
 import { fileArgument } from './file-argument';
-import { denyPermissions, lockDown } from './lock-down';
+import { denyNetwork, denyPermissions, lockDown } from './lock-down';
 import { serveHostApi } from './serve-host-api';
 import { registerPageScheme, servePage } from './serve-page';
 import { setMenu } from './set-menu';
@@ -27,6 +27,7 @@ app.on('window-all-closed', () => app.quit());
 
 void app.whenReady().then(() => {
   denyPermissions();
+  denyNetwork();
   setMenu();
   servePage(join(__dirname, '../window'));
   serveHostApi((window) => startFiles.get(window) ?? null);

@@ -1,4 +1,4 @@
-import { readFile, stat } from 'node:fs/promises';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
 
 export interface PageFile {
@@ -38,7 +38,10 @@ export async function pageFile(pageFolder: string, addressPath: string): Promise
   if (!file.startsWith(pageFolder + sep) || contentType === undefined) return null;
   try {
     if (!(await stat(file)).isFile()) return null;
-    return { bytes: new Uint8Array(await readFile(file)), contentType };
+    // A link may stand in the folder and lead out of it.
+    const [real, folder] = await Promise.all([realpath(file), realpath(pageFolder)]);
+    if (!real.startsWith(folder + sep)) return null;
+    return { bytes: new Uint8Array(await readFile(real)), contentType };
   } catch {
     return null;
   }

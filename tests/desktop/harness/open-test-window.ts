@@ -56,6 +56,11 @@ export async function openTestWindow(options: TestWindowOptions = {}): Promise<T
   page.on('console', (message) => {
     if (message.type() === 'error') troubles.push(message.text());
   });
+  // Nothing is asked of anybody but the window's own server, ever.
+  context.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(`${server.origin}/`) && !/^(data|blob):/.test(url)) troubles.push(`asked ${url}`);
+  });
   await page.goto(server.address);
 
   return { page, outFolder, troubles, picture: (name) => picture(page, name) };

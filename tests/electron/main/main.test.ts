@@ -64,6 +64,25 @@ test('every permission is denied', () => {
   expect(setDevicePermissionHandler.mock.calls[0]?.[0]()).toBe(false);
 });
 
+test('no request leaves the page, whoever makes it', () => {
+  const ask = shell.session.defaultSession.webRequest.onBeforeRequest.mock.calls[0]?.[0];
+  const isCancelled = (url: string) => {
+    const answer = vi.fn();
+    ask({ url }, answer);
+    return answer.mock.calls[0]?.[0].cancel;
+  };
+  for (const url of [
+    'https://example.org/',
+    'http://127.0.0.1:80/',
+    'wss://example.org/',
+    'file:///etc/passwd',
+    'app://other/x',
+  ])
+    expect(isCancelled(url)).toBe(true);
+  for (const url of ['app://diewright/index.html', 'blob:app://diewright/1', 'data:,x'])
+    expect(isCancelled(url)).toBe(false);
+});
+
 test('unsaved changes keep the window open unless the user lets them go', () => {
   const leave = (choice: number) => {
     shell.dialog.showMessageBoxSync.mockReturnValueOnce(choice);

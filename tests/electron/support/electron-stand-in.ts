@@ -48,6 +48,7 @@ export const electronStandIn = {
       setPermissionRequestHandler: vi.fn(),
       setPermissionCheckHandler: vi.fn(),
       setDevicePermissionHandler: vi.fn(),
+      webRequest: { onBeforeRequest: vi.fn() },
     },
   },
   dialog: {
