@@ -67,6 +67,18 @@ describe.each(Object.entries(shapes))('with few decimals, %s', (_, contour) => {
   });
 });
 
+it.each(Object.entries(shapes))(
+  'with few decimals and arcs by R, %s passes the proof from the text',
+  (_, contour) => {
+    for (const program of programs) {
+      for (const decimals of [3, 4]) {
+        const plan = planned(contour, { program, style: { ...withDecimals(decimals), arcs: 'radius' } });
+        expect(proofStops(plan)).toEqual([]);
+      }
+    }
+  },
+);
+
 describe('a contour for a control that offsets by itself', () => {
   // Exact geometry: a fillet of radius r in a corner of angle a leaves r (1 / sin(a / 2) − 1) of stock. Reach 0.145.
   it.each([
