@@ -2,8 +2,8 @@ import type { ProgramStyle } from './program-style';
 
 /**
  * Words of ISO 6983-1 only, everything written out in every block. Five decimals in mm and six in inch are a tenth of
- * the finest steps that machines make (0.1 µm, 0.00001 in; common practice): with that step itself, an inside arc
- * hardly larger than the offset could be rounded below it, and the control would refuse the contour.
+ * the finest steps that machines make (0.1 µm, 0.00001 in; common practice), so that rounding is never what a part is
+ * off by, and contours for a control's own offset need no more room than half a micrometre (compensation-room.ts).
  */
 export const neutralStyle: ProgramStyle = {
   name: 'neutral',

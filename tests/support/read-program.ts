@@ -20,6 +20,8 @@ export interface ReadMove {
   readonly kind: 'rapid' | 'line' | 'arc';
   readonly from: Point | null;
   readonly to: Point;
+  /** U and V at the end of the move: how far the wire's upper end is from X and Y. */
+  readonly lean: Point;
   readonly centre: Point | null;
   readonly counterClockwise: boolean;
   readonly feed: number | null;
@@ -39,6 +41,7 @@ export function readProgram(text: string): ReadProgram {
   const words = new Set<string>();
   let unit: 'mm' | 'inch' | null = null;
   let at: Point | null = null;
+  let lean: Point = { x: 0, y: 0 };
   let feed: number | null = null;
   let side: Side = 'off';
   let offsetNumber: number | null = null;
@@ -60,8 +63,8 @@ export function readProgram(text: string): ReadProgram {
         codes.push(word);
         words.add(word);
       } else {
-        if (!'NXYIJFD'.includes(parts[1])) throw new Error(`Not a letter we may use: ${word}`);
-        if ('XYIJF'.includes(parts[1]) && !parts[2].includes('.'))
+        if (!'NXYUVIJFD'.includes(parts[1])) throw new Error(`Not a letter we may use: ${word}`);
+        if ('XYUVIJF'.includes(parts[1]) && !parts[2].includes('.'))
           throw new Error(`No decimal point: ${word}`);
         if (value.has(parts[1])) throw new Error(`Twice in a block: ${line}`);
         value.set(parts[1], Number(parts[2]));
@@ -78,6 +81,9 @@ export function readProgram(text: string): ReadProgram {
     const [x, y] = [value.get('X'), value.get('Y')];
     if (x !== undefined && y !== undefined) {
       const to = { x, y };
+      const [u, v] = [value.get('U'), value.get('V')];
+      if ((u === undefined) !== (v === undefined)) throw new Error(`U and V belong together: ${line}`);
+      lean = { x: u ?? lean.x, y: v ?? lean.y };
       const [i, j] = [value.get('I'), value.get('J')];
       const code = codes.find((word) => ['G00', 'G01', 'G02', 'G03'].includes(word));
       if (code === undefined) throw new Error(`A move without its kind: ${line}`);
@@ -88,6 +94,7 @@ export function readProgram(text: string): ReadProgram {
         kind: arc ? 'arc' : code === 'G00' ? 'rapid' : 'line',
         from: at,
         to,
+        lean,
         centre: arc && at ? { x: at.x + (i ?? 0), y: at.y + (j ?? 0) } : null,
         counterClockwise: code === 'G03',
         feed,

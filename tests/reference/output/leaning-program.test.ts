@@ -12,6 +12,7 @@ import { programDialectOf } from '../../../core/program-dialect-of';
 import type { ProgramStyle } from '../../../core/program-style';
 import { jobOn } from '../../support/dxf-of';
 import { rs274 } from '../../support/outside-tool';
+import { readProgram as plainReader } from '../../support/read-program';
 import { angleShape, roundedRectangle } from '../../support/shapes';
 
 /** X, Y and the places of the two further axes at the end of each move. */
@@ -110,3 +111,38 @@ describe.skipIf(rs274().missing)(
     }
   },
 );
+
+// Our own reader of the tests, written from the words of ISO 6983-1 and its secondary axes (ISO 841) alone.
+describe.each(['land and relief', 'one tapered cut'] as const)('the neutral program of %s', (kind) => {
+  for (const corners of ['conical', 'constant radius'] as const) {
+    it(`${corners}: says every place of both ends of the wire, to half a last decimal`, () => {
+      const job = jobOn([angleShape(12, 5)], { relief: { ...newRelief, kind, corners, angleDeg: 2 } });
+      const pipeline = createPipeline();
+      const [plan, files] = [pipeline.plan(job), pipeline.files(job)];
+      if (!plan.ok || !files.ok) throw new Error('no plan');
+      const text = files.value.find(({ name }) => /die.*\.nc$/.test(name))?.text ?? '';
+      const { moves } = plainReader(text);
+      const passes = plan.value.pairs[0]?.die.cuts[0]?.passes ?? [];
+      const leaning = passes.filter(({ lean }) => lean).flatMap(({ main, tabs }) => [...main, ...tabs]);
+      expect(leaning.length).toBeGreaterThan(0);
+      for (const run of leaning) {
+        const lower = [...run.leadIn, ...run.cut, ...run.leadOut];
+        const upper = run.upper ? [...run.upper.leadIn, ...run.upper.cut, ...run.upper.leadOut] : [];
+        expect(upper).toHaveLength(lower.length);
+        lower.forEach(({ x, y }, i) => {
+          const [u, v] = [(upper[i]?.x ?? NaN) - x, (upper[i]?.y ?? NaN) - y];
+          const near = (a: number, b: number) => Math.abs(a - b) <= 0.0000051;
+          const said = moves.some(
+            ({ to, lean }) => near(to.x, x) && near(to.y, y) && near(lean.x, u) && near(lean.y, v),
+          );
+          expect(said, `${x} ${y} ${u} ${v}`).toBe(true);
+        });
+      }
+      // Arcs only where U and V stand still: no control is trusted with two radii at once.
+      moves.forEach(({ kind: way, lean }, i) => {
+        if (way === 'arc') expect(lean).toEqual(moves[i - 1]?.lean);
+      });
+      expect(moves.at(-1)?.lean).toEqual({ x: 0, y: 0 });
+    });
+  }
+});
