@@ -67,8 +67,10 @@ export function Legend() {
 function partsInView({ pane, inspect }: AppState): readonly PicturePart[] {
   if (pane !== 'inspect') return pictureParts[pane];
   const isLight = inspect.section === 'clearance' && inspect.picture === 'light';
-  return isLight ? ['readings'] : inspectParts[inspect.section];
+  return isLight ? lightParts : inspectParts[inspect.section];
 }
+
+const lightParts: readonly PicturePart[] = ['readings'];
 
 const inspectParts: Readonly<Record<InspectSection, readonly PicturePart[]>> = {
   clearance: ['die', 'punch', 'as designed', 'readings'],

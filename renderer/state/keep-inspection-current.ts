@@ -22,14 +22,20 @@ export function keepInspectionCurrent(app: App): () => void {
         { job, contourId: pair.contourId, motion: inspect.motion },
         async (question, isNewest) => {
           const answer = await app.core.clearance(job, question);
-          if (isNewest()) setInspect(app, { clearance: answer.ok ? answer.value : null });
+          if (!isNewest()) return;
+          setInspect(app, { clearance: answer.ok ? answer.value : null });
+          // A contour without a pair is said where its clearance would stand.
+          if (!answer.ok && answer.problem.code !== 'pair-none')
+            app.store.setState({ trouble: answer.problem });
         },
       );
     }
     if (inspect.section === 'points') {
       void measured.ask({ job }, async (_question, isNewest) => {
         const answer = await app.core.measured(job);
-        if (isNewest()) setInspect(app, { measured: answer.ok ? answer.value : null });
+        if (!isNewest()) return;
+        setInspect(app, { measured: answer.ok ? answer.value : null });
+        if (!answer.ok) app.store.setState({ trouble: answer.problem });
       });
     }
   };

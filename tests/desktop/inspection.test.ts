@@ -47,6 +47,17 @@ windowTest(
     const box = await chart.boundingBox();
     await page.mouse.move((box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 50);
     await soon(() => chart.getAttribute('aria-valuetext')).not.toMatch(/: 0\.05 mm$/);
+    // A click on the chart shows its place: the middle of the way round, where two edges meet at the upper left.
+    await page.mouse.click((box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 50);
+    await soon(async () => Number((await picture.getAttribute('data-scale')) ?? 0)).toBeGreaterThan(100);
+    await chart.press('ArrowRight');
+    await soon(() => chart.getAttribute('aria-valuetext')).toMatch(/along: /);
+    await button('Show everything').click();
+
+    await typeInto(field('Turn'), '0.05');
+    // The left edge's lower end, 9.855 below the middle, goes away by 9.855 · sin 0.05° = 0.0086 mm.
+    await facts.getByRole('button', { name: /^0\.078[56] mm at/ }).waitFor();
+    await typeInto(field('Turn'), '0');
 
     await button('Most even position').click();
     await soon(() => status.first().textContent()).toMatch(/^Most even position: least clearance 0\./);
