@@ -27,6 +27,7 @@ const leaves = [
   'shipped-technology',
   'program-style',
   'neutral-style',
+  'last-decimal',
   'inspection-settings',
   'part-name',
 ];
