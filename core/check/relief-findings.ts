@@ -96,8 +96,8 @@ function thinSteel({ relief, memberId, contourId }: ReliefFindingQuery): readonl
 function leanFinding(query: ReliefFindingQuery): readonly Finding[] {
   const { relief, largestLean, memberId, contourId } = query;
   const { greatestLean, greatestLeanAt, angle } = relief;
-  if (greatestLean <= largestLean) return [];
-  const atCorner = greatestLean > angle * (1 + 1 / 1000);
+  if (greatestLean <= largestLean * hardlyMore) return [];
+  const atCorner = greatestLean > angle * hardlyMore;
   return [
     findingOf({
       memberId,
@@ -124,6 +124,9 @@ function leanFinding(query: ReliefFindingQuery): readonly Finding[] {
     }),
   ];
 }
+
+/** Chords about an outside corner lean the wire by so much more than the corner does, and no angle is set as exactly. */
+const hardlyMore = 1 + 1 / 1000;
 
 /** The worst of the planes; the end of the land counts most, since the part is cut there. */
 function surfaceFinding({ relief, memberId, contourId }: ReliefFindingQuery): readonly Finding[] {

@@ -138,6 +138,23 @@ describe('what a relief cannot do', () => {
     expect(Math.hypot(finding?.place?.x ?? 9, finding?.place?.y ?? 9)).toBeLessThan(2);
   });
 
+  it('ask more of the machine than its table says, in angle or in height', () => {
+    const { technology } = jobOn([circle(5)]);
+    const withMachine = (largestTaperDeg: number, largestHeight: number) =>
+      planOf(
+        circle(5),
+        { angleDeg: 1.5 },
+        { technology: { ...technology, machine: { ...technology.machine, largestTaperDeg, largestHeight } } },
+      );
+    expect(codes(withMachine(1.5, 60), 'relief-lean')).toEqual([]);
+    const [steep] = codes(withMachine(1, 60), 'relief-lean');
+    expect(steep).toMatchObject({ weight: 'stop', title: 'The wire would lean more than the machine can' });
+    expect(steep?.message).toMatch(/leans 1\.5°.* goes to 1°/);
+    expect(codes(withMachine(1.5, 60), 'block-too-high')).toEqual([]);
+    const [high] = codes(withMachine(1.5, 24), 'block-too-high');
+    expect(high?.message).toMatch(/25 mm .* high; the machine of the technology table takes 24 mm/);
+  });
+
   it('leave a thin finger of the die whole down to the exit face', () => {
     const round = [
       ...polygon([0, 0], [20, 0], [20, 10], [10.6, 10]),
