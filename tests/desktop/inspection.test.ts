@@ -204,6 +204,21 @@ for (const theme of ['light', 'dark'] as const) {
       await openInspection(page, section);
       await shoot(`inspect-${section.toLowerCase()}-${theme}`);
     }
+    // The least window there is: nothing sticks out, with the chart below the picture too.
+    await page.setViewportSize({ width: 1024, height: 640 });
+    for (const section of ['Points', 'Measure', 'Sheets', 'Revision', 'Clearance']) {
+      await openInspection(page, section);
+      const seen = await page.evaluate(() => ({
+        across: document.documentElement.scrollWidth,
+        down: document.documentElement.scrollHeight,
+        pane: Math.max(
+          ...[...document.querySelectorAll('.side *')].map((part) => part.getBoundingClientRect().right),
+        ),
+      }));
+      expect(seen, section).toMatchObject({ across: 1024, down: 640 });
+      expect(seen.pane, section).toBeLessThanOrEqual(1024);
+    }
+    await shoot(`inspect-small-${theme}`);
     expect(troubles).toEqual([]);
   });
 }
