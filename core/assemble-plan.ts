@@ -8,6 +8,7 @@ import type { Drawing } from './drawing/drawing';
 import type { Finding, FindingWeight } from './finding';
 import { chainLength } from './geometry/contour-measures';
 import { byPart, heightOf, partsOf, passesOf, type Job } from './job';
+import { oneBlockLean } from './one-block-wire';
 import type { PairPlan } from './plan-pair';
 import type { Member, Plan, Summary } from './plan';
 import type { BlockProofs } from './prove-blocks';
@@ -62,7 +63,9 @@ export function asPlan(
     clearance: choice,
     reach: byPart((part) => {
       const square = reachOf(job.wire.diameter, passesOf(job, part));
-      return part === 'die' ? levelDistance(square, taperAngle(job.relief)) : square;
+      if (part !== 'die') return square;
+      const lean = job.dieSet.oneBlock ? oneBlockLean(job, choice.perSide) : null;
+      return lean?.ok ? lean.value.halfKerf : levelDistance(square, taperAngle(job.relief));
     }),
     pairs,
     dieSet,

@@ -16,6 +16,7 @@ export function blockSites(
   heights: Readonly<Record<PartName, number>>,
   arrangement: Arrangement,
   plates: readonly PlateName[],
+  isOneBlock: boolean,
 ): GroupedBlocks {
   const parents = new Map(contours.map(({ id, parentId }) => [id, parentId]));
   const members: PlacedMember[] = [];
@@ -26,7 +27,7 @@ export function blockSites(
       placed.filter(({ station }) => station === one.station).map((own) => own.contour.id),
     );
     const around = ancestors(id, parents).filter((other) => beside.has(other));
-    const parts = partsOfContour(one, plates);
+    const parts = partsOfContour(one, plates, isOneBlock);
     for (const { part, role } of parts) {
       const own = openingPart(one, placed, arrangement);
       const isInPunch = part === 'die' && own.part === 'punch';
@@ -58,9 +59,11 @@ export function blockSites(
 const partsOfContour = (
   { use }: PlacedContour,
   plates: readonly PlateName[],
+  isOneBlock: boolean,
 ): readonly { part: PartName; role: MemberRole }[] => [
   { part: 'die', role: 'die' },
-  { part: 'punch', role: 'punch' },
+  // Out of one block the punch comes with the die's cut.
+  ...(isOneBlock && use !== 'mate' ? [] : [{ part: 'punch', role: 'punch' } as const]),
   // A plug needs no stripper.
   ...(use === 'mate' ? [] : plates.map((part) => ({ part, role: 'die' as const }))),
 ];

@@ -3,6 +3,7 @@ import type { LandAndRelief } from './die/regrinds';
 import type { PieceContour } from './die/stock-walls';
 import type { StripPlan } from './die/strip-plan';
 import { materialOf, type Job } from './job';
+import { oneBlockKerf } from './one-block-wire';
 import type { DieSetQuery, PlannedDieSet } from './plan-die-set';
 import type { Pair } from './plan';
 import { reachOf } from './wire/pass-offsets';
@@ -35,7 +36,7 @@ export function dieSetQuery(
       punch: reachOf(job.wire.diameter, passes.punch),
     },
     heights: job.blocks,
-    kerf: 2 * reachOf(job.wire.diameter, passes.die),
+    kerf: oneBlockKerf(job),
     relief: landAndRelief(job),
     perGrind: job.relief.perGrind,
   };

@@ -18,7 +18,7 @@ import type { TaperLoop } from './wire/taper-loop';
 export interface MemberReliefQuery extends ReliefOwner {
   readonly plan: ReliefPlan;
   readonly designed: Region;
-  readonly planned: readonly PlannedCut[];
+  readonly planned: readonly Pick<PlannedCut, 'cut' | 'layout'>[];
   /** Half the wire and the gap of the pass that makes the wall, square to the wire, mm; its feed, mm/min. */
   readonly cuttingRadius: number;
   readonly feed: number;

@@ -24,6 +24,7 @@ import { sealOf } from './output/seal-of';
 import { writeProgram } from './output/write-program';
 import { openingPart, pieceContours, placedContours } from './placed-contours';
 import { createDieSetPlanner } from './plan-die-set';
+import { planOneBlock } from './plan-one-block';
 import { planPair, type PairPlan } from './plan-pair';
 import { planPlate, withPlates } from './plan-plates';
 import type { PartName, Plan } from './plan';
@@ -64,6 +65,7 @@ export function createPipeline(): Pipeline {
   const pair = rememberMany(planPair, pairsRemembered);
   const plate = rememberMany(planPlate, 2 * pairsRemembered);
   const mates = remember(mateFits);
+  const oneBlockPair = rememberMany(planOneBlock, pairsRemembered);
   const prove = createProver();
   const pieces = rememberMany(pieceContours, 2);
   const strips = remember(stripPlan);
@@ -91,30 +93,47 @@ export function createPipeline(): Pipeline {
     const strip = needsStrip ? strips(pieces(drawn), job.stock.thickness, stripChoice) : null;
     const used = places(drawn, arrangement, strip?.step ?? null, stationsApart);
     const heights = byPart((part) => heightOf(job, part));
-    const { groups, sites } = blocks(drawing, used, job.setup, job.lead, heights, arrangement, platesOf(job));
+    const { oneBlock } = job.dieSet;
+    // Out of one block punch and die stay what they are, whatever else the tool does with them.
+    const cutAs = oneBlock ? 'simple' : arrangement;
+    const plates = platesOf(job);
+    const { groups, sites } = blocks(drawing, used, job.setup, job.lead, heights, cutAs, plates, oneBlock);
     const wishes = cutWishes(job);
     for (const one of used) {
       const { contour, use } = one;
       const finished = (pairs.length + 0.5) / (used.length + 1);
       progress(`Cutting ${contour.id}`, share.drawing + finished * share.cut);
       const siteOf = (part: PartName) => sites.get(memberId(use, contour.id, part)) ?? openSite;
-      const { part } = openingPart(one, used, arrangement);
+      const { part } = openingPart(one, used, cutAs);
       const gap = fits.value.get(contour.id)?.gap ?? clearance.value.choice.perSide;
       const choices = choicesOf(job.cuts, contour.id);
-      const planned = pair(
-        contour,
-        use,
-        gap,
-        job.wire.diameter,
-        { die: technology.value[part], punch: technology.value.punch },
-        { rules: ownCorners(job.corners, contour.id), sizeShift: shifts[contour.id] ?? 0 },
-        { die: wishes[part], punch: wishes.punch },
-        { die: siteOf('die'), punch: siteOf('punch') },
-        choices,
-        use === 'mate' ? null : dieRelief(job, heights[part]),
-        part,
-      );
-      const fitted = (use === 'mate' ? [] : platesOf(job)).map((name) =>
+      const [rough] = technology.value.die;
+      const asOne = oneBlock && use !== 'mate' && rough;
+      const planned = asOne
+        ? oneBlockPair(contour, use, {
+            wireDiameter: job.wire.diameter,
+            sparkGap: rough.sparkGap,
+            feed: rough.feed,
+            height: heights.die,
+            clearance: gap,
+            tabLength: job.lead.tabLength,
+            chords: { tolerance: job.relief.chordTolerance, circular: job.relief.arcs === 'circular' },
+            sizeShift: shifts[contour.id] ?? 0,
+          })
+        : pair(
+            contour,
+            use,
+            gap,
+            job.wire.diameter,
+            { die: technology.value[part], punch: technology.value.punch },
+            { rules: ownCorners(job.corners, contour.id), sizeShift: shifts[contour.id] ?? 0 },
+            { die: wishes[part], punch: wishes.punch },
+            { die: siteOf('die'), punch: siteOf('punch') },
+            choices,
+            use === 'mate' ? null : dieRelief(job, heights[part]),
+            part,
+          );
+      const fitted = (use === 'mate' ? [] : plates).map((name) =>
         plate(planned.pair, gap, {
           plate: name,
           fit: job.dieSet[name].fit,
@@ -132,7 +151,7 @@ export function createPipeline(): Pipeline {
       ...read.value.unitFindings,
       ...used.flatMap(({ findings }) => findings),
       ...toleranceFindings(drawing.dimensions, job.sizeShifts),
-      ...reliefNotes(job),
+      ...(oneBlock ? [] : reliefNotes(job)),
       ...cornerChoiceFindings(job.corners.exceptions, drawing.contours),
     ];
     const ownPairs = pairs.map(({ pair: own }) => own);

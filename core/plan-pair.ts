@@ -91,6 +91,7 @@ export function planPair(
     use,
     gap: clearance,
     sizeShift,
+    isOneBlock: false,
     die: die.member,
     punch: punch.member,
     plates: [],

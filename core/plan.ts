@@ -1,9 +1,11 @@
+import type { Block } from './block';
 import type { DieSet } from './die/die-set';
 import type { Drawing } from './drawing/drawing';
 import type { Finding } from './finding';
-import type { Box, Chain, Contour, Point, Region } from './geometry/contour';
+import type { Chain, Contour, Point, Region } from './geometry/contour';
 import type { MemberRole, PartName, Use } from './part-name';
 
+export type { Block, BlockThreading, DrawnHole, Site } from './block';
 export type { MemberRole, PartName, PlateName, Use } from './part-name';
 
 /** What the whole pipeline makes of a job: everything the window draws and the writers write. All mm and radians. */
@@ -41,6 +43,8 @@ export interface Pair {
   readonly gap: number;
   /** By how much larger than drawn the contour was made on each side before, mm. */
   readonly sizeShift: number;
+  /** Both from one block by one leaning cut, which is the die's: the punch has no cuts of its own. */
+  readonly isOneBlock: boolean;
   readonly die: Member;
   readonly punch: Member;
   readonly plates: readonly PlateOpening[];
@@ -154,6 +158,8 @@ export interface StartHole {
   readonly y: number;
   /** 0 at the block's edge. */
   readonly diameter: number;
+  /** Where the wire's upper end is over the lower one in a hole that leans, U and V, mm; left out where it is upright. */
+  readonly lean?: Point;
   /** A hole to be made, one that the drawing has, or the outside of the block, from which the wire cuts in. */
   readonly kind: 'drilled' | 'drawn' | 'edge';
 }
@@ -226,50 +232,6 @@ export interface CutRun {
    * program's plane; left out where the wire stands upright. Stretches of the run may have no length: the wire turns.
    */
   readonly upper?: { readonly leadIn: Chain; readonly cut: Chain; readonly leadOut: Chain };
-}
-
-/** One block of steel in the machine: what is cut from it in one program. */
-export interface Block {
-  /** `die`, `die-2`, …, `punch`, or the one member's id: names its program. */
-  readonly id: string;
-  readonly role: MemberRole;
-  readonly part: PartName;
-  readonly memberIds: readonly string[];
-  readonly outline: Box;
-  /** Parts of the block that the wire has to keep out of. */
-  readonly clamps: readonly Box[];
-  /** Least width of steel to be left between a start hole or the path and the block's edge, mm. */
-  readonly frame: number;
-  /** What each member has to keep clear of, by its id. */
-  readonly sites: Readonly<Record<string, Site>>;
-  /** Every threading of every cut, in the order of work. */
-  readonly order: readonly BlockThreading[];
-  /** From threading to threading with the wire out, mm. */
-  readonly travel: number;
-}
-
-/** Where a member is cut: what its start holes and leads have to keep clear of besides its own path. mm. */
-export interface Site {
-  readonly block: Box;
-  /** Least steel between the block's edge and anything that is cut. */
-  readonly frame: number;
-  readonly clamps: readonly Box[];
-  /** Contours of other members in the same block, counter-clockwise. */
-  readonly others: readonly Contour[];
-  /** Holes that the drawing has and no member takes. */
-  readonly drawnHoles: readonly DrawnHole[];
-}
-
-export interface DrawnHole extends Point {
-  readonly diameter: number;
-}
-
-export interface BlockThreading {
-  readonly memberId: string;
-  /** Index into the member's cuts. */
-  readonly cut: number;
-  /** Index into the cut's threadings. */
-  readonly threading: number;
 }
 
 /** The verdict of the independent proof (clipper-lib). */

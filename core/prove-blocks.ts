@@ -60,6 +60,10 @@ export function createProver(): (plan: Plan, job: Job) => BlockProofs {
         findings.push(...proofFindings(member.id, member.contourId, own, known));
       }
     }
+    // Out of one block the punch is what the die's cut leaves.
+    for (const { die, punch, isOneBlock } of plan.pairs) {
+      if (isOneBlock) proofs.set(punch.id, proofs.get(die.id) ?? unproved);
+    }
     return { proofOf: ({ id }) => proofs.get(id) ?? unproved, findings };
   };
 }

@@ -10,12 +10,13 @@ export function sayLength(mm: number): string {
   return `${formatLength(mm, 'mm')} (${formatLength(mm, 'inch')})`;
 }
 
-/** An angle in degrees with up to two decimals: "89.5°". */
 /** The same for what may be negative, as where a plug presses: "−0.005 mm (−0.0002 in)". */
 export const sayGap = (mm: number): string =>
   mm < 0 ? `−${sayLength(-mm).replace('(', '(−')}` : sayLength(mm);
 
-export const sayAngle = (radians: number): string => `${Number(degrees(radians).toFixed(2))}°`;
+/** An angle in degrees with up to two decimals, or as many as matter: "89.5°". */
+export const sayAngle = (radians: number, decimals = 2): string =>
+  `${Number(degrees(radians).toFixed(decimals))}°`;
 
 /** Up to four significant digits, no trailing zeros. */
 export const shortNumber = (value: number): string => String(Number(value.toPrecision(4)));

@@ -81,7 +81,14 @@ class Program {
       case 'thread': {
         this.at = this.onGrid(step.at);
         this.exactAt = step.at;
-        this.out.block([this.word('G', 0), ...this.point('X', 'Y', this.at)]);
+        const lean = this.onGrid(step.lean ?? upright);
+        const leans = !isSame(lean, upright) || !isSame(this.lean, upright);
+        this.lean = lean;
+        this.out.block([
+          this.word('G', 0),
+          ...this.point('X', 'Y', this.at),
+          ...(leans ? this.point('U', 'V', lean) : []),
+        ]);
         const size = step.hole ? `start hole ${this.said(step.hole.diameter)}` : 'no start hole fits here';
         this.halt(this.style.thread, `thread the wire - ${size}`);
         return;

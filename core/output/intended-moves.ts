@@ -17,7 +17,7 @@ export function intendedMoves(steps: readonly ProgramStep[], style: ProgramStyle
   for (const step of steps) {
     switch (step.kind) {
       case 'thread':
-        add(step.at, 0, true);
+        add(step.at, 0, true, step.lean);
         pause(machineWords(style.thread, style.ownWords));
         break;
       case 'pass':

@@ -9,7 +9,7 @@ export type ProgramKind = 'wire centre' | 'compensated';
 /** One thing a control is told, before units, rounding and words. mm, bulge = tan(angle / 4). */
 export type ProgramStep =
   /** Go to the start hole with the wire out, and stop there for threading. */
-  | { readonly kind: 'thread'; readonly at: Point; readonly hole: StartHole | null }
+  | { readonly kind: 'thread'; readonly at: Point; readonly hole: StartHole | null; readonly lean?: Point }
   /** The moves that follow belong to this pass and use its feed (mm/min). */
   | { readonly kind: 'pass'; readonly name: string; readonly feed: number; readonly onTab: boolean }
   /** The control offsets by entry `offsetNumber` of its table from the next move on. */
@@ -77,7 +77,7 @@ class Path {
   constructor(start: StartHole | null, first: CutRun | null) {
     const at = start ?? first?.leadIn[0] ?? first?.cut[0] ?? { x: 0, y: 0 };
     this.at = { x: at.x, y: at.y };
-    this.steps = [{ kind: 'thread', at: this.at, hole: start }];
+    this.steps = [{ kind: 'thread', at: this.at, hole: start, ...(start?.lean ? { lean: start.lean } : {}) }];
   }
 
   run({ leadIn, cut, leadOut, upper }: CutRun) {

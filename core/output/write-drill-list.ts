@@ -1,5 +1,5 @@
 import { heightOf, type Job } from '../job';
-import type { Plan } from '../plan';
+import type { Plan, StartHole } from '../plan';
 import { mmPerInch } from '../units';
 import { csvText } from './csv-text';
 import { namedHoles } from './named-holes';
@@ -31,10 +31,17 @@ export function writeDrillList(plan: Plan, job: Job): string {
       ...sizes.map(mm),
       ...sizes.map(inch),
       ...[mm(depth), inch(depth)],
-      hole.kind === 'drawn' ? 'in the drawing' : 'to be drilled or eroded through',
+      madeBy(hole),
     ];
   });
   return csvText([header, ...rows]);
+}
+
+function madeBy({ kind, lean }: StartHole): string {
+  if (kind === 'drawn') return 'in the drawing';
+  return lean
+    ? `to be eroded along the leaning wire, upper end at U ${mm(lean.x)} V ${mm(lean.y)} mm`
+    : 'to be drilled or eroded through';
 }
 
 /** A hole is placed to a hundredth; a digit more keeps the other unit from moving it. */

@@ -29,7 +29,7 @@ export function writeProgram(block: Block, plan: Plan, job: Job): string {
     stockLine(job, plan),
     `Wire ${both(job.wire.diameter)}`,
     ...(kind === 'compensated' ? offsetTable(work, style) : wireCentreTable(work)),
-    ...reliefLines(work),
+    ...(isOneBlock(block, plan) ? oneBlockLines(work) : reliefLines(work)),
     ...(kind === job.output.program
       ? []
       : ['A contour with offsets cannot be written here: this is the path of the wire centre']),
@@ -58,6 +58,23 @@ function offsetTable(work: readonly WorkStep[], { offsets }: ProgramStyle): stri
     ...passes(work).map(
       (pass) => `${offsetWord(offsets, offsetNumber(pass))} = ${offsetText(pass.offset)} - ${passName(pass)}`,
     ),
+  ];
+}
+
+const isOneBlock = ({ memberIds }: Block, { pairs }: Plan): boolean =>
+  pairs.some((pair) => pair.isOneBlock && memberIds.includes(pair.die.id));
+
+/** How punch and die come out of one block. */
+function oneBlockLines(work: readonly WorkStep[]): string[] {
+  const relief = work.find(({ member }) => member.relief)?.member.relief;
+  if (!relief) return [];
+  const { height, angle } = relief;
+  return [
+    `Punch and die from one block by one cut, the wire leaning by ${sayAngle(angle, 4)}`,
+    "Clamp the block with the die's cutting edge down; the punch's edge is the upper face",
+    `X and Y are the wire at the lower face, U and V its upper end, ${both(height)} up, from there`,
+    'The start hole lies on the cut: erode it along the leaning wire, no wider than the cut, or both edges are marked',
+    'One pass, no leads and no skim: try gap and angle on a test piece, they make the clearance',
   ];
 }
 

@@ -4,6 +4,7 @@ import { BlockPart } from './block-part';
 import { MatesPart } from './mates-part';
 import { PlatesPart } from './plates-part';
 import { ForcePart } from './force-part';
+import { OneBlockPart } from './one-block-part';
 import { PunchPart } from './punch-part';
 import { SectionsPart } from './sections-part';
 import { StockPart } from './stock-part';
@@ -40,6 +41,7 @@ export function DieSetPane() {
             <BlockPart key={tool.id} job={job} name={tool.name} block={block} />
           ))}
           <SectionsPart job={job} plans={dieSet.sections} />
+          {dieSet.tools.length > 0 && <OneBlockPart job={job} blocks={dieSet.oneBlocks} />}
         </>
       )}
     </section>

@@ -93,3 +93,41 @@ windowTest('a contour as plug and hole shows its fit', async () => {
   await picture('plug-and-hole');
   expect(troubles).toEqual([]);
 });
+
+windowTest('punch and die out of one block: angle, proof and the leaning program', async () => {
+  const { page, picture, troubles } = await openTestWindow({ file: hinge, height: 1200 });
+  const { rows, field, button } = parts(page);
+  await rows.first().waitFor();
+  await page.locator('body').press('s');
+  await choose(page, 'Blocks of punch and die', /tilted wire/);
+  const facts = page.getByLabel('One block', { exact: true });
+  await facts.getByText('h sin θ + c cos θ = K').waitFor();
+  // The clearance of the job, all round, by the true distance of both edges.
+  const proved = page.getByRole('table', { name: /Clearance proved/ }).getByRole('row', { name: /^c1/ });
+  expect(await proved.getByRole('cell', { name: '0.06 mm', exact: true }).count()).toBe(2);
+  await button('Show everything').click();
+  await facts.scrollIntoViewIfNeeded();
+  await picture('one-block');
+  await page.getByRole('tab', { name: 'Cut', exact: true }).click();
+  await page
+    .getByText(/G00 X\S+ Y\S+ U\S+ V\S+/)
+    .first()
+    .waitFor();
+  await picture('one-block-program');
+  expect(await field('Stock thickness').inputValue()).toBe('1 mm');
+  expect(troubles).toEqual([]);
+});
+
+windowTest('sharp corners in sections, each with its measures', async () => {
+  const { page, picture, troubles } = await openTestWindow({ file: hinge, height: 1200 });
+  const { rows, button } = parts(page);
+  await rows.first().waitFor();
+  await page.locator('body').press('s');
+  await choose(page, 'Members that are split', /^the die/);
+  const sections = page.getByRole('list', { name: 'Sections' });
+  await sections.getByRole('listitem').first().waitFor();
+  await button('Show everything').click();
+  await sections.scrollIntoViewIfNeeded();
+  await picture('sections');
+  expect(troubles).toEqual([]);
+});

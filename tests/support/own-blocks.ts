@@ -33,6 +33,7 @@ const pairOf = (member: Member): Pair => ({
   use: 'blank',
   gap: 0,
   sizeShift: 0,
+  isOneBlock: false,
   die: member,
   punch: member,
   plates: [],

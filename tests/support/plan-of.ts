@@ -59,7 +59,17 @@ export function planOf(parts: PlanParts): Plan {
     reach: { die: reach, punch: reach, stripper: reach, retainer: reach },
     clearance: { perSide: clearance, reason: 'given', effect: 'an even edge' },
     pairs: [
-      { contourId: 'c1', use: 'blank', gap: clearance, sizeShift: 0, die, punch, plates: [], fit: null },
+      {
+        contourId: 'c1',
+        use: 'blank',
+        gap: clearance,
+        sizeShift: 0,
+        isOneBlock: false,
+        die,
+        punch,
+        plates: [],
+        fit: null,
+      },
     ],
     dieSet: emptyDieSet,
     blocks: [die, punch].map(ownBlock),
