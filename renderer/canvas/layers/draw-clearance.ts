@@ -65,7 +65,7 @@ export function drawStation(
 ): void {
   const at = toScreen(view.viewport, view.size, place.at);
   const foot = toScreen(view.viewport, view.size, place.foot);
-  const { focus, paper, ink } = view.palette;
+  const { focus } = view.palette;
   const length = Math.hypot(foot.x - at.x, foot.y - at.y);
   const [ux, uy] = length > 0 ? [(foot.x - at.x) / length, (foot.y - at.y) / length] : [0, -1];
   context.setLineDash([]);
@@ -77,28 +77,39 @@ export function drawStation(
   context.lineTo(at.x + ux * Math.max(length, shortest), at.y + uy * Math.max(length, shortest));
   context.stroke();
   const words = formatLength(place.clearance, unit);
-  label(context, words, { x: at.x + ux * (length + 34), y: at.y + uy * (length + 24) }, { paper, ink });
+  label(context, words, { x: at.x + ux * (length + 34), y: at.y + uy * (length + 24) }, view);
 }
 
 /** Pixels that the normal is drawn long at least. */
 const shortest = 16;
 
-/** Words on a patch of the paper's colour, so that lines do not run through them. */
+/** Pixels outside the picture from where on words are about nothing in it. */
+const beyond = 40;
+
+/** Words on a patch of the paper's colour, so that lines do not run through them; moved in where they would stick out. */
 export function label(
   context: CanvasRenderingContext2D,
   words: string,
-  at: { readonly x: number; readonly y: number },
-  colours: { readonly paper: string; readonly ink: string },
+  wanted: { readonly x: number; readonly y: number },
+  { palette, size }: View,
 ): void {
+  const isNear = [wanted.x, size.width - wanted.x, wanted.y, size.height - wanted.y].every(
+    (px) => px > -beyond,
+  );
+  if (!isNear) return;
   context.font = '600 12px system-ui, sans-serif';
   context.textAlign = 'center';
   context.textBaseline = 'middle';
   const width = context.measureText(words).width + 8;
+  const at = {
+    x: Math.max(width / 2, Math.min(size.width - width / 2, wanted.x)),
+    y: Math.max(9, Math.min(size.height - 9, wanted.y)),
+  };
   context.globalAlpha = 0.9;
-  context.fillStyle = colours.paper;
+  context.fillStyle = palette.paper;
   context.fillRect(at.x - width / 2, at.y - 9, width, 18);
   context.globalAlpha = 1;
-  context.fillStyle = colours.ink;
+  context.fillStyle = palette.ink;
   context.fillText(words, at.x, at.y + 0.5);
 }
 
@@ -121,6 +132,6 @@ export function drawExtremes(
     context.lineTo(at.x + 5, at.y - 15);
     context.closePath();
     context.fill();
-    label(context, `${word} ${formatLength(place.clearance, unit)}`, { x: at.x, y: at.y - 25 }, view.palette);
+    label(context, `${word} ${formatLength(place.clearance, unit)}`, { x: at.x, y: at.y - 25 }, view);
   }
 }

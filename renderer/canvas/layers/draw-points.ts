@@ -88,5 +88,5 @@ export function drawPointedPoint(
   context.beginPath();
   context.arc(at.x, at.y, 12, 0, 2 * Math.PI);
   context.stroke();
-  label(context, point.id, { x: at.x, y: at.y - 22 }, view.palette);
+  label(context, point.id, { x: at.x, y: at.y - 22 }, view);
 }

@@ -38,7 +38,7 @@ export function drawReading(
   const at = third
     ? { x: first.x + 34, y: first.y - 18 }
     : { x: (first.x + second.x) / 2, y: (first.y + second.y) / 2 - 14 };
-  label(context, reading.kind === 'radius' ? `R ${words}` : words, at, view.palette);
+  label(context, reading.kind === 'radius' ? `R ${words}` : words, at, view);
 }
 
 /** Points picked so far, and what the pointer holds on to. */
@@ -66,7 +66,7 @@ export function drawPicking(
     context.setLineDash([]);
   }
   context.strokeRect(at.x - 5, at.y - 5, 10, 10);
-  label(context, snapWords[snap.kind], { x: at.x, y: at.y + 20 }, view.palette);
+  label(context, snapWords[snap.kind], { x: at.x, y: at.y + 20 }, view);
 }
 
 const snapWords: Readonly<Record<SnapPlace['kind'], string>> = {
