@@ -1,4 +1,4 @@
-import { reliefGrowth } from './check/relief-findings';
+import { reliefGrowth, reliefWithoutOffsets } from './check/relief-findings';
 import type { Finding } from './finding';
 import type { Job } from './job';
 import type { DieRelief } from './plan-member';
@@ -12,7 +12,11 @@ export function dieRelief({ relief, technology }: Job, height: number): DieRelie
 }
 
 /** What is worth knowing of the relief whatever the contours. */
-export function reliefNotes({ relief, blocks }: Job): readonly Finding[] {
+export function reliefNotes({ relief, blocks, output }: Job): readonly Finding[] {
   const plan = reliefPlan(relief, blocks.die);
-  return plan && plan.land < plan.height ? [reliefGrowth(plan, relief.perGrind)] : [];
+  if (!plan || plan.land >= plan.height) return [];
+  return [
+    reliefGrowth(plan, relief.perGrind),
+    ...(output.program === 'compensated' ? [reliefWithoutOffsets()] : []),
+  ];
 }

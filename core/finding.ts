@@ -62,6 +62,7 @@ export type FindingCode =
   | 'relief-lean' // the wire would have to lean more than the machine can
   | 'relief-place' // a place that a taper can't get round, or where it runs into itself
   | 'relief-surface' // the leaning wire cuts beside the wanted surface
+  | 'relief-program' // offsets asked for, which a leaning wire's program does without
   | 'relief-growth' // how long the land lasts, and what the opening grows by then
   | 'start-hole' // the start hole does not fit, or may not be where it was put
   | 'edge-start' // cut in from the block's edge, which lets it spring

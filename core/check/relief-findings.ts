@@ -184,3 +184,14 @@ export function reliefGrowth(
     ],
   });
 }
+
+/** Offsets are asked for, which the programs of relieved dies do without. */
+export const reliefWithoutOffsets = (): Finding =>
+  findingOf({
+    code: 'relief-program',
+    weight: 'note',
+    title: 'Dies with a relief have no offsets in their program',
+    message:
+      "Controls differ in how they offset a leaning wire: these programs give the path of the wire's centre, at both its ends. The control's offset table makes these dies no wider or narrower.",
+    cures: [{ kind: 'other', say: 'Change spark gap or stock left here, and write the program again.' }],
+  });

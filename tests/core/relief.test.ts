@@ -107,11 +107,13 @@ describe('one tapered cut', () => {
 
   it('is written as the path of the wire, whatever kind of program is asked for', () => {
     const job = jobOn([square(10)], {});
-    const { program } = planOf(
+    const made = planOf(
       square(10),
       { kind: 'one tapered cut' },
       { output: { ...job.output, program: 'compensated' } },
     );
+    const { program } = made;
+    expect(codes(made, 'relief-program')).toMatchObject([{ weight: 'note' }]);
     expect(program).not.toMatch(/G4[12]/);
     expect(program).toMatch(/U AND V ARE ITS UPPER END/);
   });
