@@ -5,6 +5,7 @@ import { coarseStart } from './coarse-start';
 import { deviationAt, referenceOf } from './deviation';
 import { backMotion, movedPoint, type Motion } from './motion';
 import { outliersAmong } from './outliers';
+import { pointsBox } from './points-box';
 import { isWithin, neededWidth, zoneMiddle, type ProfileTolerance } from './profile-tolerance';
 
 export interface MeasuredPoint extends Point {
@@ -89,22 +90,20 @@ function problemOf(
   material: 'inside' | 'outside',
   { method, freedom }: FitChoice,
 ): FitProblem {
-  const about = {
-    x: (Math.min(...xs(points)) + Math.max(...xs(points))) / 2,
-    y: (Math.min(...ys(points)) + Math.max(...ys(points))) / 2,
-  };
+  const { minX, minY, maxX, maxY } = pointsBox(points);
+  const about = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
   const still = { shiftX: false, shiftY: false, turn: false };
   return {
     reference: referenceOf(profile, material),
     points,
     freedom: method === 'as measured' ? still : freedom,
     about,
-    arm: Math.max(tolerance.distanceBound, ...points.map(({ x, y }) => Math.hypot(x - about.x, y - about.y))),
+    arm: points.reduce<number>(
+      (arm, { x, y }) => Math.max(arm, Math.hypot(x - about.x, y - about.y)),
+      tolerance.distanceBound,
+    ),
   };
 }
-
-const xs = (points: readonly Point[]): readonly number[] => points.map(({ x }) => x);
-const ys = (points: readonly Point[]): readonly number[] => points.map(({ y }) => y);
 
 function steadyOutliers(problem: FitProblem, start: Motion): readonly boolean[] {
   let flags: readonly boolean[] = problem.points.map(() => false);

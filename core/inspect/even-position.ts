@@ -124,8 +124,10 @@ function middleOf(region: Region): Point {
 }
 
 function farthestFrom({ x, y }: Point, region: Region): number {
-  return Math.max(
-    tolerance.distanceBound,
-    ...region.flat().map((vertex) => Math.hypot(vertex.x - x, vertex.y - y)),
-  );
+  return region
+    .flat()
+    .reduce<number>(
+      (most, vertex) => Math.max(most, Math.hypot(vertex.x - x, vertex.y - y)),
+      tolerance.distanceBound,
+    );
 }

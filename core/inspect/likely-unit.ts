@@ -1,12 +1,13 @@
 import type { Box, Point } from '../geometry/contour';
 import { mmPerInch } from '../units';
+import { pointsBox } from './points-box';
 
 /**
  * The unit in which points as listed are about as large as the profile they were measured on; null where neither is,
  * or both could be.
  */
 export function likelyUnit(points: readonly Point[], profile: Box): 'mm' | 'inch' | null {
-  const size = diagonal(boxOf(points));
+  const size = diagonal(pointsBox(points));
   const wanted = diagonal(profile);
   if (size === 0 || wanted === 0) return null;
   const fits = (perUnit: number) => {
@@ -21,12 +22,3 @@ export function likelyUnit(points: readonly Point[], profile: Box): 'mm' | 'inch
 const alike = 2;
 
 const diagonal = (box: Box): number => Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
-
-function boxOf(points: readonly Point[]): Box {
-  return {
-    minX: points.reduce((least, { x }) => Math.min(least, x), Infinity),
-    minY: points.reduce((least, { y }) => Math.min(least, y), Infinity),
-    maxX: points.reduce((most, { x }) => Math.max(most, x), -Infinity),
-    maxY: points.reduce((most, { y }) => Math.max(most, y), -Infinity),
-  };
-}

@@ -75,7 +75,7 @@ function realLoop(contour: Contour, found: readonly Knot[], outward: 1 | -1): { 
     }
     before += length;
   });
-  return { loop, gap: Math.max(...gaps) };
+  return { loop, gap: gaps.reduce((widest, gap) => Math.max(widest, gap), 0) };
 }
 
 /** 0 and, on an arc, as many shares as keep its chords within the proof's. */

@@ -76,6 +76,9 @@ function pairTable(flow: SheetFlow, pairs: readonly PairClearance[], shown: numb
     );
 }
 
+/** Rows of a table that somebody would still read; beyond, only places outside the tolerance are listed. */
+const mostRows = 500;
+
 /** The picture and the first rows stay together, mm. */
 const readingsRoom = 110;
 
@@ -89,7 +92,9 @@ function measuredPairSection(
 ): void {
   flow.needs(pairRoom);
   flow.heading(`Measured clearance of contour ${contourId}: ${punchSet} in ${dieSet}`);
-  const failing = pair.places.filter(({ band }) => band !== 'within').length;
+  const outside = pair.places.filter(({ band }) => band !== 'within');
+  const failing = outside.length;
+  const listed = pair.places.length <= mostRows ? pair.places : outside.slice(0, mostRows);
   flow.text(
     failing === 0
       ? `PASSES: all ${pair.places.length} measured places are within the tolerance.`
@@ -114,13 +119,15 @@ function measuredPairSection(
       { name: `Clearance, ${unit}`, isNumber: true },
       { name: 'Verdict' },
     ],
-    pair.places.map(({ id, member, at, clearance, band }) => [
+    listed.map(({ id, member, at, clearance, band }) => [
       id,
       member,
       ...[at.x, at.y, clearance].map((mm) => columnNumber(mm, unit)),
       bandNames[band],
     ]),
   );
+  if (listed.length < pair.places.length)
+    flow.text('Only places outside the tolerance are listed; the measured CSV has all.');
 }
 
 function addReadings(flow: SheetFlow, { inspection }: Job, plan: Plan, unit: DisplayUnit): void {

@@ -2,7 +2,7 @@ import type { Box } from '../../geometry/contour';
 import { boxAround, contourBox } from '../../geometry/contour-measures';
 import type { ComparedPoint } from '../../inspect/compare-points';
 import type { ComparedSet } from '../../inspect/compare-set';
-import { sayTolerance, zoneLimits, type ProfileTolerance } from '../../inspect/profile-tolerance';
+import { sayTolerance, zoneLimits, zoneMiddle, type ProfileTolerance } from '../../inspect/profile-tolerance';
 import { roundExaggeration } from '../../inspect/round-exaggeration';
 import { degrees, formatLength, type DisplayUnit } from '../../units';
 import { columnNumber } from './column-number';
@@ -55,7 +55,7 @@ export function measuredSection(
       { name: `Deviation, ${unit}`, isNumber: true },
       { name: 'Verdict' },
     ],
-    points.map(({ id, measured, deviation, passes, isOutlier }) => [
+    worstOf(points, zone).map(({ id, measured, deviation, passes, isOutlier }) => [
       id,
       number(measured.x),
       number(measured.y),
@@ -63,6 +63,22 @@ export function measuredSection(
       `${passes ? 'passes' : 'FAILS'}${isOutlier ? ', outlier' : ''}`,
     ]),
   );
+  if (points.length > mostRows)
+    flow.text(
+      `The other ${points.length - mostRows} points lie nearer to the middle of the zone; the measured CSV has all.`,
+    );
+}
+
+/** Rows of a table that somebody would still read. */
+const mostRows = 500;
+
+/** All points, or of very many those farthest from the middle of the zone; as they were measured. */
+function worstOf(points: readonly ComparedPoint[], zone: ProfileTolerance): readonly ComparedPoint[] {
+  if (points.length <= mostRows) return points;
+  const middle = zoneMiddle(zone);
+  const off = ({ deviation }: ComparedPoint) => Math.abs(deviation - middle);
+  const least = off([...points].sort((a, b) => off(b) - off(a))[mostRows - 1] as ComparedPoint);
+  return points.filter((point) => off(point) >= least).slice(0, mostRows);
 }
 
 /** Verdict, picture and numbers stay together, mm. */
