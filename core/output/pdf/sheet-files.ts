@@ -6,6 +6,7 @@ import { done, failed, type Result } from '../../problem';
 import type { OutputFile } from '../output-file';
 import { fileStem } from '../output-files';
 import { writeClearanceCsv, writeMeasuredCsv } from '../write-inspection-csv';
+import { writeReadingsCsv } from '../write-readings-csv';
 import { findingsSheet } from './findings-sheet';
 import { inspectionReport } from './inspection-report';
 import { overlayChart } from './overlay-chart';
@@ -41,6 +42,7 @@ export function sheetFiles(
     ...charts,
     { name: `${name}-clearance.csv`, text: writeClearanceCsv(inspection, job) },
     { name: `${name}-measured.csv`, text: writeMeasuredCsv(inspection, job) },
+    { name: `${name}-readings.csv`, text: writeReadingsCsv(job) },
   ]);
 }
 

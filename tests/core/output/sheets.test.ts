@@ -87,6 +87,7 @@ describe.each(['A4', 'letter'] as const)('on %s', (page) => {
       'test-overlay-part-20x.DRAFT.pdf',
       'test-clearance.csv',
       'test-measured.csv',
+      'test-readings.csv',
     ]);
   });
 
@@ -192,6 +193,27 @@ test('CSV: a row for each point with its verdict and clearance, in the unit of t
   expect(Number(p8?.[8])).toBeCloseTo(0.048, 3);
   const inch = rows('inch').find(([, , id]) => id === 'P8');
   expect(Number(inch?.[5])).toBeCloseTo(0.012 / 25.4, 6);
+});
+
+test('CSV: the pinned readings with their points', () => {
+  const rows = named(made(drafted).files, 'readings.csv')
+    .trim()
+    .split('\r\n')
+    .map((row) => row.split(','));
+  expect(rows.map((row) => row.length)).toEqual([13, 13, 13]);
+  expect(rows[1]?.slice(0, 10)).toEqual([
+    '1',
+    'distance',
+    '20.00000',
+    'mm',
+    'from',
+    '0.00000',
+    '0.00000',
+    'to',
+    '20.00000',
+    '0.00000',
+  ]);
+  expect(rows[2]?.slice(1, 5)).toEqual(['angle', '45.00000', 'degrees', 'at']);
 });
 
 test('in inches every page says so, and lengths are in inches', () => {

@@ -110,6 +110,35 @@ test('a part too large for a page is tiled, its pages put together are the part'
   }
 });
 
+test('laid mark on mark, neighbouring pages show every line in the same place, to 0.01 % of the page', () => {
+  const plate = roundedRectangle(40, 25, 3);
+  const [, ...pages] = chart([plate], 20);
+  const tiles = new Map(
+    pages.map(({ text, paths }) => {
+      const rings = paths
+        .filter(({ curves }) => curves.length === 4 && isRing(curves))
+        .map(({ curves }) => middleOf(curves.flatMap(([a, , , d]) => [a, d])));
+      const ends = paths.filter(isProfile).flatMap(({ points }) => points);
+      return [/ ([A-Z]\d) /.exec(` ${text} `)?.[1] ?? '', { rings, ends }];
+    }),
+  );
+  const [a, b] = [tiles.get('A1'), tiles.get('B1')];
+  if (!a || !b) throw new Error('no neighbours');
+  // The marks on the right of one page are those on the left of the next.
+  const rightMost = (rings: readonly PdfPoint[]) => Math.max(...rings.map(({ x }) => x));
+  const leftMost = (rings: readonly PdfPoint[]) => Math.min(...rings.map(({ x }) => x));
+  const by = rightMost(a.rings) - leftMost(b.rings);
+  // Ends of segments that reach over both pages are in both files, most of them cut off by the page's edge.
+  const shared = b.ends.filter(({ x, y }) =>
+    a.ends.some((end) => Math.abs(end.x - x - by) < 0.02 && Math.abs(end.y - y) < 0.02),
+  );
+  expect(shared.length).toBeGreaterThanOrEqual(2);
+  for (const { x, y } of shared) {
+    const nearest = Math.min(...a.ends.map((end) => Math.hypot(end.x - x - by, end.y - y)));
+    expect(nearest).toBeLessThan(1e-4);
+  }
+});
+
 test('neighbouring tiles have the same place of the part under the marks between them', () => {
   const page = { width: 180, height: 230 };
   const plate: Region = [polygon([0, 0], [40, 0], [40, 30], [0, 30])];
@@ -148,6 +177,11 @@ test('the same chart has the same bytes', () => {
 });
 
 const nowhere = { x: NaN, y: NaN };
+
+const middleOf = (points: readonly PdfPoint[]): PdfPoint => ({
+  x: (Math.min(...points.map(({ x }) => x)) + Math.max(...points.map(({ x }) => x))) / 2,
+  y: (Math.min(...points.map(({ y }) => y)) + Math.max(...points.map(({ y }) => y))) / 2,
+});
 
 function isRing(curves: PdfPath['curves']): boolean {
   const xs = curves.flatMap(([a, , , d]) => [a.x, d.x]);
