@@ -3,7 +3,7 @@ import type { Arrangement } from './die/tool';
 import { circleOf } from './geometry/circle-of';
 import type { Job } from './job';
 import { memberId } from './member-id';
-import { openingPart, type PlacedContour } from './placed-contours';
+import { blanksOf, openingPart, type PlacedContour } from './placed-contours';
 import type { MemberRole, PartName, PlateName } from './plan';
 import { blockGroups, type GroupedBlocks, type PlacedMember } from './wire/block-groups';
 
@@ -19,28 +19,30 @@ export function blockSites(
   isOneBlock: boolean,
 ): GroupedBlocks {
   const parents = new Map(contours.map(({ id, parentId }) => [id, parentId]));
+  const stations = new Map(placed.map(({ contour, station }) => [contour.id, station]));
+  const blanks = blanksOf(placed);
   const members: PlacedMember[] = [];
+  const byId = new Map<string, PlacedMember>();
   for (const one of placed) {
     const { contour, id } = one.contour;
     // Where the holes are pierced in another station they lie beside the blank, not in it.
-    const beside = new Set(
-      placed.filter(({ station }) => station === one.station).map((own) => own.contour.id),
-    );
-    const around = ancestors(id, parents).filter((other) => beside.has(other));
+    const around = ancestors(id, parents).filter((other) => stations.get(other) === one.station);
     const parts = partsOfContour(one, plates, isOneBlock);
     for (const { part, role } of parts) {
-      const own = openingPart(one, placed, arrangement);
+      const own = openingPart(one, blanks, arrangement);
       const isInPunch = part === 'die' && own.part === 'punch';
-      members.push({
+      const member: PlacedMember = {
         memberId: memberId(one.use, id, part),
         role,
         part: isInPunch ? 'punch' : part,
         contour,
         contourId: id,
         around,
-        within: isInPunch ? (members.find((member) => member.memberId === own.punchId) ?? null) : null,
+        within: isInPunch ? (byId.get(own.punchId ?? '') ?? null) : null,
         isApart: one.use === 'mate',
-      });
+      };
+      members.push(member);
+      byId.set(member.memberId, member);
     }
   }
   const usedIds = new Set(placed.map(({ contour }) => contour.id));

@@ -2,6 +2,7 @@ import type { DieSetChecks } from './check/die-set/die-set-findings';
 import type { LandAndRelief } from './die/regrinds';
 import type { PieceContour } from './die/stock-walls';
 import type { StripPlan } from './die/strip-plan';
+import type { Region } from './geometry/contour';
 import { materialOf, type Job } from './job';
 import { oneBlockKerf } from './one-block-wire';
 import type { DieSetQuery, PlannedDieSet } from './plan-die-set';
@@ -63,12 +64,13 @@ export const dieSetChecks = (
       id,
       outline,
       height: job.blocks.die,
-      openings: pairs.flatMap(({ die, use }) =>
-        use !== 'mate' && memberIds.includes(die.id) ? die.designed : [],
-      ),
+      openings: openingsOf(pairs, new Set(memberIds)),
     })),
   problems,
   thickness: job.stock.thickness,
   family: materialOf(job)?.family ?? null,
   largestTaperDeg: job.technology.machine.largestTaperDeg,
 });
+
+const openingsOf = (pairs: readonly Pair[], memberIds: ReadonlySet<string>): Region =>
+  pairs.flatMap(({ die, use }) => (use !== 'mate' && memberIds.has(die.id) ? die.designed : []));

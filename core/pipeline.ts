@@ -22,7 +22,7 @@ import { outputFiles } from './output/output-files';
 import type { OutputFile } from './output/output-file';
 import { sealOf } from './output/seal-of';
 import { writeProgram } from './output/write-program';
-import { openingPart, pieceContours, placedContours } from './placed-contours';
+import { blanksOf, openingPart, pieceContours, placedContours } from './placed-contours';
 import { createDieSetPlanner } from './plan-die-set';
 import { planOneBlock } from './plan-one-block';
 import { planPair, type PairPlan } from './plan-pair';
@@ -99,12 +99,13 @@ export function createPipeline(): Pipeline {
     const plates = platesOf(job);
     const { groups, sites } = blocks(drawing, used, job.setup, job.lead, heights, cutAs, plates, oneBlock);
     const wishes = cutWishes(job);
+    const blanks = blanksOf(used);
     for (const one of used) {
       const { contour, use } = one;
       const finished = (pairs.length + 0.5) / (used.length + 1);
       progress(`Cutting ${contour.id}`, share.drawing + finished * share.cut);
       const siteOf = (part: PartName) => sites.get(memberId(use, contour.id, part)) ?? openSite;
-      const { part } = openingPart(one, used, cutAs);
+      const { part } = openingPart(one, blanks, cutAs);
       const gap = fits.value.get(contour.id)?.gap ?? clearance.value.choice.perSide;
       const choices = choicesOf(job.cuts, contour.id);
       const [rough] = technology.value.die;

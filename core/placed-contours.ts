@@ -40,14 +40,18 @@ export function placedContours(
 /** The steel that a contour's opening is cut in: in a compound tool piercing dies are openings of the blanking punch. */
 export function openingPart(
   { use, contour }: UsedContour,
-  all: readonly UsedContour[],
+  blanks: ReadonlySet<string>,
   arrangement: Arrangement,
 ): { readonly part: PartName; readonly punchId: string | null } {
-  const blank = all.find((one) => one.use === 'blank' && one.contour.id === contour.parentId);
-  return arrangement === 'compound' && use === 'pierce' && blank
-    ? { part: 'punch', punchId: memberId('blank', blank.contour.id, 'punch') }
+  const { parentId } = contour;
+  return arrangement === 'compound' && use === 'pierce' && parentId !== null && blanks.has(parentId)
+    ? { part: 'punch', punchId: memberId('blank', parentId, 'punch') }
     : { part: 'die', punchId: null };
 }
+
+/** The ids of the contours that are blanked. */
+export const blanksOf = (used: readonly UsedContour[]): ReadonlySet<string> =>
+  new Set(used.flatMap(({ use, contour }) => (use === 'blank' ? [contour.id] : [])));
 
 /** The contours as the die set's rules look at them: what the stock is cut by. */
 export const pieceContours = (used: readonly UsedContour[]): readonly PieceContour[] =>

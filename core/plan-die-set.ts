@@ -2,6 +2,7 @@ import { memberFit } from './check/member-fit';
 import type { DieSetSettings } from './die-set-settings';
 import { blockSheet, type WallFinder } from './die/block-sheet';
 import { cutForce } from './die/cut-force';
+import { widthsLookedAt } from './die/die-rules';
 import type { DieSet, ProvedOneBlock, ToolSheet } from './die/die-set';
 import { forceSheet } from './die/force-sheet';
 import { oneBlock } from './die/one-block';
@@ -50,13 +51,16 @@ export type DieSetPlanner = (query: DieSetQuery) => PlannedDieSet;
 
 /** Works out a die set; remembers the narrow places of contours, which take longest and rarely change. */
 export function createDieSetPlanner(): DieSetPlanner {
-  const narrowest = rememberMany((region: Region) => leastWidth(region, 'inside'), widthsRemembered);
-  const widths = new WeakMap<Contour, Width | null>();
-  const widthOf = (contour: Contour): Width | null => {
+  const narrowest = rememberMany(
+    (region: Region, within: number) => leastWidth(region, 'inside', within),
+    widthsRemembered,
+  );
+  const widths = new WeakMap<Contour, { readonly within: number; readonly width: Width | null }>();
+  const widthOf = (contour: Contour, within: number): Width | null => {
     const known = widths.get(contour);
-    if (known !== undefined) return known;
-    const width = leastWidth([contour], 'inside');
-    widths.set(contour, width);
+    if (known?.within === within) return known.width;
+    const width = leastWidth([contour], 'inside', within);
+    widths.set(contour, { within, width });
     return width;
   };
   const walls = rememberMany(
@@ -69,8 +73,8 @@ export function createDieSetPlanner(): DieSetPlanner {
 const widthsRemembered = 400;
 
 interface Finders {
-  readonly narrowest: (region: Region) => Width | null;
-  readonly widthOf: (contour: Contour) => Width | null;
+  readonly narrowest: (region: Region, within: number) => Width | null;
+  readonly widthOf: (contour: Contour, within: number) => Width | null;
   readonly walls: WallFinder;
 }
 
@@ -83,7 +87,7 @@ function planDieSet(query: DieSetQuery, finders: Finders): PlannedDieSet {
     dieSet: {
       arrangement: settings.arrangement,
       tools: sheets,
-      walls: stockWalls(piece, finders.widthOf),
+      walls: stockWalls(piece, widthsLookedAt * query.thickness, finders.widthOf),
       strip: settings.strip.up === 'none' ? null : query.strip,
       sections: sheets.flatMap((sheet) => sectionsOf(sheet, query)),
       oneBlocks: blocks.flatMap((block) => ('problem' in block ? [] : [block])),
@@ -92,15 +96,17 @@ function planDieSet(query: DieSetQuery, finders: Finders): PlannedDieSet {
   };
 }
 
-const cutsOf = ({ placed, pairs }: DieSetQuery): readonly ToolCut[] =>
-  placed.flatMap(({ contourId, use, contour }) => {
-    const pair = pairs.find((own) => own.contourId === contourId);
+function cutsOf({ placed, pairs }: DieSetQuery): readonly ToolCut[] {
+  const byId = new Map(pairs.map((pair) => [pair.contourId, pair]));
+  return placed.flatMap(({ contourId, use, contour }) => {
+    const pair = byId.get(contourId);
     if (!pair) return [];
     const plates = pair.plates.flatMap(({ member: { id, part, designed } }) =>
       part === 'stripper' || part === 'retainer' ? [{ id, plate: part, designed }] : [],
     );
     return [{ contourId, use, contour, die: pair.die, punch: pair.punch, plates }];
   });
+}
 
 function toolSheet(tool: Tool, query: DieSetQuery, finders: Finders): ToolSheet {
   const { settings, thickness, material } = query;
@@ -110,6 +116,8 @@ function toolSheet(tool: Tool, query: DieSetQuery, finders: Finders): ToolSheet 
   const force = forceSheet(tool, cuts, thickness, { ...settings, ...settings.force });
   const parts = toolParts(settings.arrangement, tool);
   const openings = parts.find(({ id }) => id === 'die')?.region ?? [];
+  const bodies = new Map(parts.map(({ memberIds, region }) => [memberIds[0], region]));
+  const narrowest = (region: Region) => finders.narrowest(region, widthsLookedAt * thickness);
   return {
     tool,
     parts,
@@ -128,11 +136,11 @@ function toolSheet(tool: Tool, query: DieSetQuery, finders: Finders): ToolSheet 
       },
       finders.walls,
     ),
-    punches: tool.cuts.flatMap(({ contourId, punch }) => {
-      const region = parts.find(({ id, memberIds }) => id !== 'die' && memberIds[0] === punch.id)?.region;
-      const cut = cuts.find((own) => own.contourId === contourId);
+    punches: tool.cuts.flatMap(({ punch }, k) => {
+      const region = bodies.get(punch.id);
+      const cut = cuts[k];
       if (!region || !cut) return [];
-      return [punchSheet(punch.id, region, cut, settings.force.dull, settings.punch, finders.narrowest)];
+      return [punchSheet(punch.id, region, cut, settings.force.dull, settings.punch, narrowest)];
     }),
   };
 }

@@ -8,7 +8,7 @@ import {
   hasSharpCorners,
   type BlockThickness,
 } from './die-block-size';
-import { leastDieWall } from './die-rules';
+import { leastDieWall, widthsLookedAt } from './die-rules';
 import { exitEnlargement, growthPerGrind, regrindsLeft, type LandAndRelief } from './regrinds';
 import { screwPlaces, type ScrewPlace } from './screw-places';
 import type { Tool } from './tool';
@@ -64,7 +64,7 @@ export function blockSheet(query: BlockQuery, wallOf: WallFinder = thinWall): Bl
     isSharp: hasSharpCorners(openings),
     outline,
     screws: outline ? screwPlaces(outline, openings, height) : [],
-    wall: wallOf(openings, wallsLookedAt * leastWall),
+    wall: wallOf(openings, widthsLookedAt * query.thickness),
     leastWall,
     regrinds: regrindsLeft(relief, perGrind, height, Math.min(height, thickness.least)),
     perGrind,
@@ -76,6 +76,3 @@ export function blockSheet(query: BlockQuery, wallOf: WallFinder = thinWall): Bl
 export type WallFinder = (openings: Region, within: number) => Width | null;
 
 const thinWall: WallFinder = (openings, within) => leastWidth(openings, 'outside', within);
-
-/** Walls up to so many times the least one are worth knowing. */
-const wallsLookedAt = 3;

@@ -20,6 +20,9 @@ export const sharpOpeningToEdge: Sourced = practice(1.5);
 /** Least wall of the die block between two openings over the stock thickness. */
 export const leastDieWall: Sourced = practice(2);
 
+/** Widths and walls up to so many stock thicknesses are worth knowing: three times the widest rule. */
+export const widthsLookedAt = 6;
+
 /** Press rating over the force of the stroke: 1.2 to 1.3. */
 export const pressMargin: Sourced = practice(0.2);
 

@@ -1,4 +1,4 @@
-import type { Region } from '../geometry/contour';
+import type { Contour, Region } from '../geometry/contour';
 import { perimeterCentroid, type PerimeterCentroid } from '../geometry/perimeter-centroid';
 import type { CutForce } from './cut-force';
 import { shearedShare, type EdgeShear } from './sheared-force';
@@ -65,7 +65,10 @@ export function forceSheet(
   const sum = (of: (entry: (typeof known)[number]) => number) =>
     known.reduce((total, entry) => total + of(entry), 0);
   const cutting = sum(({ force }) => force);
-  const sheared = sum(({ cut, force }) => force * shareOf(tool, cut, thickness, choice));
+  const contours = new Map(tool.cuts.map(({ contourId, contour }) => [contourId, contour]));
+  const sheared = sum(
+    ({ cut, force }) => force * shareOf(contours.get(cut.contourId), cut, thickness, choice),
+  );
   const dull = sheared * (1 + choice.dull);
   const strippingTo = sum(({ cut, force }) => force * cut.stripping.to);
   // A piece is pushed out of its die with about the force that strips a hole of its width.
@@ -101,8 +104,12 @@ export function forceSheet(
 
 const regionOf = (tool: Tool): Region => tool.cuts.map(({ contour }) => contour);
 
-function shareOf(tool: Tool, cut: CutForce, thickness: number, { edgeShear }: ForceChoice): number {
-  const contour = tool.cuts.find(({ contourId }) => contourId === cut.contourId)?.contour;
+function shareOf(
+  contour: Contour | undefined,
+  cut: CutForce,
+  thickness: number,
+  { edgeShear }: ForceChoice,
+): number {
   if (!contour || (edgeShear.on !== 'all' && edgeShear.on !== cut.use)) return 1;
   return shearedShare([contour], { ...edgeShear, penetration: edgeShear.penetration * thickness });
 }

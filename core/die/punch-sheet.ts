@@ -1,5 +1,4 @@
 import type { Region } from '../geometry/contour';
-import { leastWidth } from '../geometry/least-width';
 import type { Width } from '../geometry/width';
 import type { CutForce } from './cut-force';
 import { punchStrength, type EndCondition, type PunchStrength } from './punch-strength';
@@ -17,18 +16,18 @@ export interface PunchSheet {
   /** Force on it with dull edges, N; null where the stock has no strength. */
   readonly force: number | null;
   readonly strength: PunchStrength | null;
-  /** Its narrowest place; null where no two of its sides face each other. */
+  /** Its narrowest place; null where none is narrow enough to be looked at, or no two of its sides face each other. */
   readonly narrowest: Width | null;
 }
 
-/** `region` is the punch's section, its openings clockwise. `narrowestOf` may remember. */
+/** `region` is the punch's section, its openings clockwise. */
 export function punchSheet(
   memberId: string,
   region: Region,
   cut: CutForce,
   dull: number,
   choice: PunchChoice,
-  narrowestOf: (region: Region) => Width | null = (own) => leastWidth(own, 'inside'),
+  narrowestOf: (region: Region) => Width | null,
 ): PunchSheet {
   const force = cut.force === null ? null : cut.force * (1 + dull);
   return {

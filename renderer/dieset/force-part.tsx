@@ -16,6 +16,7 @@ import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
 import { EdgeShearLine } from './edge-shear-line';
 import { Fact, Facts } from './fact';
+import { MoreRows, mostRows } from './more-rows';
 import { SpringsLine } from './springs-line';
 
 /** Force of one stroke of a tool, its press, springs and centre of pressure. */
@@ -43,7 +44,7 @@ export function ForcePart({ job, sheet }: { job: Job; sheet: ToolSheet }) {
             </tr>
           </thead>
           <tbody>
-            {cuts.map(({ contourId, use, length, byShear, byTensile }) => (
+            {cuts.slice(0, mostRows).map(({ contourId, use, length, byShear, byTensile }) => (
               <tr key={contourId}>
                 <th scope="row">
                   {use} {contourId}
@@ -56,6 +57,7 @@ export function ForcePart({ job, sheet }: { job: Job; sheet: ToolSheet }) {
           </tbody>
         </table>
       )}
+      <MoreRows count={cuts.length} />
       <p className="caution-line">
         Starting values: the responsible tool engineer settles them. Guarding and set-up by trained people
         under the local code (in the USA 29 CFR 1910.217).

@@ -9,6 +9,7 @@ import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
 import { Fact, Facts } from './fact';
 import { FitValue } from './fit-value';
+import { MoreRows, mostRows } from './more-rows';
 
 /** Every contour that is used as a plug and its hole, with its fit. */
 export function MatesPart({ job, plan }: { job: Job; plan: Plan }) {
@@ -19,7 +20,7 @@ export function MatesPart({ job, plan }: { job: Job; plan: Plan }) {
   if (mates.length === 0) return null;
   return (
     <Part title="Plugs and holes" aside={`${mates.length}`}>
-      {mates.map(({ contourId, fit: asCut }) => {
+      {mates.slice(0, mostRows).map(({ contourId, fit: asCut }) => {
         const fit = job.dieSet.plugFits[contourId] ?? job.dieSet.plugFit;
         const drawn = plan.drawing.contours.find(({ id }) => id === contourId);
         const size = drawn ? sizeOf([drawn.contour]) : 1;
@@ -54,6 +55,7 @@ export function MatesPart({ job, plan }: { job: Job; plan: Plan }) {
           </div>
         );
       })}
+      <MoreRows count={mates.length} />
     </Part>
   );
 }

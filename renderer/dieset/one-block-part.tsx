@@ -7,6 +7,7 @@ import { setDieSet } from '../state/edits/set-die-set';
 import { editJob } from '../state/job-edit';
 import { useApp, useAppState } from '../state/use-app';
 import { Fact, Facts } from './fact';
+import { MoreRows, mostRows } from './more-rows';
 
 /** Punch and die out of one block with a tilted wire: the angle, and how true the clearance comes out. */
 export function OneBlockPart({ job, blocks }: { job: Job; blocks: readonly ProvedOneBlock[] }) {
@@ -53,7 +54,7 @@ export function OneBlockPart({ job, blocks }: { job: Job; blocks: readonly Prove
             </tr>
           </thead>
           <tbody>
-            {blocks.map(({ contourId, least, greatest }) => (
+            {blocks.slice(0, mostRows).map(({ contourId, least, greatest }) => (
               <tr key={contourId}>
                 <th scope="row">{contourId}</th>
                 <td>{say(least)}</td>
@@ -63,6 +64,7 @@ export function OneBlockPart({ job, blocks }: { job: Job; blocks: readonly Prove
           </tbody>
         </table>
       )}
+      <MoreRows count={blocks.length} />
     </Part>
   );
 }

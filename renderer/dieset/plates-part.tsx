@@ -11,6 +11,7 @@ import { editJob } from '../state/job-edit';
 import { hoverTarget } from '../state/select-target';
 import { useApp, useAppState } from '../state/use-app';
 import { FitValue } from './fit-value';
+import { MoreRows, mostRows } from './more-rows';
 
 const plates: readonly PlateName[] = ['stripper', 'retainer'];
 const titles: Readonly<Record<PlateName, string>> = { stripper: 'Stripper', retainer: 'Punch retainer' };
@@ -109,7 +110,7 @@ function Openings({ plate, pairs }: { plate: PlateName; pairs: readonly Pair[] }
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ pair, opening: { member, gap, fit } }) => (
+          {rows.slice(0, mostRows).map(({ pair, opening: { member, gap, fit } }) => (
             <tr
               key={member.id}
               onPointerEnter={() => hoverTarget(app, { kind: 'member', id: member.id })}
@@ -122,6 +123,7 @@ function Openings({ plate, pairs }: { plate: PlateName; pairs: readonly Pair[] }
           ))}
         </tbody>
       </table>
+      <MoreRows count={rows.length} />
       <p className="panel-note">
         {wants[plate]} {rows.length === 1 && rows[0] && `Fit: ${rows[0].opening.reason}.`}
       </p>

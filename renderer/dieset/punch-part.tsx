@@ -15,6 +15,7 @@ import { setDieSet } from '../state/edits/set-die-set';
 import { editJob } from '../state/job-edit';
 import { hoverTarget } from '../state/select-target';
 import { useApp, useAppState } from '../state/use-app';
+import { MoreRows, mostRows } from './more-rows';
 
 type Punch = DieSetSettings['punch'];
 
@@ -68,7 +69,7 @@ export function PunchPart({ job, punches }: { job: Job; punches: readonly PunchS
           </tr>
         </thead>
         <tbody>
-          {punches.map(({ memberId, contourId, narrowest, strength }) => (
+          {punches.slice(0, mostRows).map(({ memberId, contourId, narrowest, strength }) => (
             <tr
               key={memberId}
               data-bad={(strength !== null && strength.safety < punchSafety.value) || undefined}
@@ -84,6 +85,7 @@ export function PunchPart({ job, punches }: { job: Job; punches: readonly PunchS
           ))}
         </tbody>
       </table>
+      <MoreRows count={punches.length} />
       <p className="panel-note">
         Euler’s load with the least second moment of the section; {punchSafety.value} times the force is
         wanted ({saySource(punchSafety)}).

@@ -8,6 +8,7 @@ import { setDieSet } from '../state/edits/set-die-set';
 import { editJob } from '../state/job-edit';
 import { hoverTarget } from '../state/select-target';
 import { useApp } from '../state/use-app';
+import { MoreRows, mostRows } from './more-rows';
 
 type Arrangement = DieSetSettings['arrangement'];
 
@@ -60,7 +61,7 @@ export function ToolsPart({ job, dieSet }: { job: Job; dieSet: DieSet }) {
       </p>
       <ul className="plain-rows" aria-label="Parts of the tools">
         {dieSet.tools.flatMap(({ tool, parts }) =>
-          parts.map(({ name, words: what, memberIds }) => (
+          parts.slice(0, mostRows).map(({ name, words: what, memberIds }) => (
             <li
               key={`${tool.id}/${name}`}
               className="tool-part"
@@ -75,6 +76,7 @@ export function ToolsPart({ job, dieSet }: { job: Job; dieSet: DieSet }) {
           )),
         )}
       </ul>
+      <MoreRows count={Math.max(0, ...dieSet.tools.map(({ parts }) => parts.length))} />
     </Part>
   );
 }
