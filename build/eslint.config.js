@@ -10,6 +10,15 @@ const noSmallLiteral = {
   message: 'A tolerance: name it, with the reason for its size, in core/geometry/tolerance.ts.',
 };
 
+/** The last digits of these are the engine's own; powers and roots that IEEE 754 rounds exactly are not among them. */
+const enginesOwn = [
+  ...['sin', 'cos', 'tan', 'asin', 'acos', 'atan', 'atan2', 'sinh', 'cosh', 'tanh', 'cbrt', 'exp', 'expm1'],
+  ...['log', 'log2', 'log10', 'log1p', 'pow'],
+].map((property) => ({
+  object: 'Math',
+  property,
+  message: 'Same input, same bytes on every host: take it from geometry/portable-math.',
+}));
 const noRandom = {
   object: 'Math',
   property: 'random',
@@ -79,13 +88,14 @@ export default tseslint.config(
         { name: 'Date', message: 'Same input, same bytes: a date is an argument.' },
         { name: 'console', message: 'Core says things by what it returns.' },
       ],
-      'no-restricted-properties': ['error', noRandom],
+      'no-restricted-properties': ['error', noRandom, ...enginesOwn],
       'no-restricted-syntax': ['error', noDefaultExport, noSmallLiteral],
     },
   },
   {
-    // tolerance.ts is where tolerances live; units.ts holds the sizes of units, which are definitions and no tolerances.
-    files: ['core/geometry/tolerance.ts', 'core/units.ts'],
+    // tolerance.ts is where tolerances live; units.ts holds the sizes of units and portable-math.ts the coefficients of
+    // series, which are definitions and no tolerances.
+    files: ['core/geometry/tolerance.ts', 'core/geometry/portable-math.ts', 'core/units.ts'],
     rules: { 'no-restricted-syntax': ['error', noDefaultExport] },
   },
   {

@@ -8,6 +8,7 @@ import type { Pipeline } from './pipeline';
 import type { Pair, Plan } from './plan';
 import { done, failed, type Result } from './problem';
 import { revisionOf, type Revision, type RevisionQuestion } from './revision';
+import * as portable from './geometry/portable-math';
 
 /** A pair that is looked at, and where its punch stands. */
 export interface PairView {
@@ -82,8 +83,8 @@ const noPair = (contourId: string) =>
 /** One motion after another as one, about the first one's point. */
 function joined(first: Motion, then: Motion): Motion {
   // The second turns about where the first has taken its own point to.
-  const cos = Math.cos(then.turn);
-  const sin = Math.sin(then.turn);
+  const cos = portable.cos(then.turn);
+  const sin = portable.sin(then.turn);
   const x = first.about.x + first.dx - then.about.x;
   const y = first.about.y + first.dy - then.about.y;
   return {

@@ -1,5 +1,6 @@
 import { done, failed, type Result } from './problem';
 import type { DisplayUnit } from './units';
+import * as portable from './geometry/portable-math';
 
 /** What tables and die sets hold besides lengths. */
 export type Quantity = 'rate' | 'roughness' | 'wire speed' | 'feed' | 'force' | 'stress' | 'spring rate';
@@ -89,7 +90,7 @@ export function steppedQuantity(
 ): number {
   const { size } = units[quantity][display];
   const shown = value / size;
-  const step = 10 ** (Math.floor(Math.log10(shown)) - 1);
+  const step = portable.powerOfTen(portable.decadeOf(shown) - 1);
   const next = (Math.round(shown / step) + direction) * step;
   return Number((next > 0 ? next : shown).toPrecision(10)) * size;
 }

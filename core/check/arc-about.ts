@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/contour';
+import * as portable from '../geometry/portable-math';
 
 /** The arc of a block, in any unit: its centre, and the angle it sweeps, positive counter-clockwise. */
 export interface Arc {
@@ -39,7 +40,7 @@ export function arcOfRadius(
 
 function turnAbout(centre: Point, from: Point, to: Point, counterClockwise: boolean): number {
   const full = 2 * Math.PI;
-  const angle = (point: Point) => Math.atan2(point.y - centre.y, point.x - centre.x);
+  const angle = (point: Point) => portable.atan2(point.y - centre.y, point.x - centre.x);
   const ahead = angle(to) - angle(from);
   if (from.x === to.x && from.y === to.y) return counterClockwise ? full : -full;
   const wrapped = ((ahead % full) + full) % full;

@@ -1,4 +1,5 @@
 import type { Box, Point } from '../geometry/contour';
+import * as portable from '../geometry/portable-math';
 
 /** A straight move or an arc, without anything else that a program says of it. mm, radians. */
 export interface PlainMove {
@@ -50,7 +51,7 @@ function headingAt({ from, to, centre, turn }: PlainMove, at: Point): Point {
 
 /** The angle from one heading to another, −π to π. */
 export const turnBetween = (a: Point, b: Point): number =>
-  Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+  portable.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
 
 /** The point of a move so many mm after its start. */
 export function pointOn(move: PlainMove, along: number): Point {
@@ -59,7 +60,7 @@ export function pointOn(move: PlainMove, along: number): Point {
   const share = length === 0 ? 0 : along / length;
   if (!centre) return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
   const [x, y] = [from.x - centre.x, from.y - centre.y];
-  const [cos, sin] = [Math.cos(turn * share), Math.sin(turn * share)];
+  const [cos, sin] = [portable.cos(turn * share), portable.sin(turn * share)];
   return { x: centre.x + x * cos - y * sin, y: centre.y + x * sin + y * cos };
 }
 
@@ -78,6 +79,6 @@ export function boxOfMove(move: PlainMove): Box {
       maxY: centre.y + radius,
     };
   }
-  const sagitta = radius * (1 - Math.cos(turn / 2));
+  const sagitta = radius * (1 - portable.cos(turn / 2));
   return { minX: minX - sagitta, minY: minY - sagitta, maxX: maxX + sagitta, maxY: maxY + sagitta };
 }

@@ -5,6 +5,7 @@ import type { MemberRole } from '../plan';
 import { lengthOf, pointOn, radiusOf, type PlainMove } from './beside-move';
 import { contourMoves } from './loop-ruler';
 import type { WireMove } from './wire-path';
+import * as portable from '../geometry/portable-math';
 
 /** Where the wire comes nearest to what has to stay. */
 export interface Nearness {
@@ -57,7 +58,7 @@ export function clearOfMember(
 function chordsOf(move: PlainMove): readonly Point[] {
   const length = lengthOf(move);
   if (!move.centre) return [move.from, move.to];
-  const step = 2 * Math.acos(Math.max(0, 1 - tolerance.proofChord / radiusOf(move)));
+  const step = 2 * portable.acos(Math.max(0, 1 - tolerance.proofChord / radiusOf(move)));
   const count = Math.max(1, Math.ceil(Math.abs(move.turn) / step));
   return Array.from({ length: count + 1 }, (_, i) => pointOn(move, (length * i) / count));
 }

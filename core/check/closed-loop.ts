@@ -5,6 +5,7 @@ import { LoopRuler } from './loop-ruler';
 import { onFirstRound, shifted, stretchesAlong, type Stretch } from './loop-stretches';
 import type { ProgramFault } from './program-fault';
 import type { WireMove } from './wire-path';
+import * as portable from '../geometry/portable-math';
 
 /** A loop made of what the program really does, or why there is none. */
 export type ClosedLoop =
@@ -71,7 +72,7 @@ function partOf({ move, start, end }: Stretch, from: number, to: number): Vertex
   const parts = Math.abs(turn) > Math.PI ? 2 : 1;
   return Array.from({ length: parts }, (_, part) => ({
     ...pointOn(move, begin + ((stop - begin) * part) / parts),
-    bulge: move.centre ? Math.tan(turn / parts / 4) : 0,
+    bulge: move.centre ? portable.tan(turn / parts / 4) : 0,
   }));
 }
 

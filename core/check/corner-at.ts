@@ -2,6 +2,7 @@ import type { PairCorner } from '../die/corner-radii';
 import type { Point } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { MemberRole } from '../plan';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The corner of the drawing from which a member's inside corner comes: the nearest of those that are inside corners of
@@ -20,7 +21,7 @@ export function insideCornerAt(
     const { at, angle } = corner.place;
     const distance = Math.hypot(at.x - x, at.y - y);
     // The parallels of two edges meet shift / sin(angle / 2) from where the edges meet.
-    const farthest = room + Math.abs(corner.shift[role]) / Math.sin(angle / 2);
+    const farthest = room + Math.abs(corner.shift[role]) / portable.sin(angle / 2);
     if (distance > farthest || distance >= least) continue;
     least = distance;
     nearest = corner;

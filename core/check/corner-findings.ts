@@ -7,6 +7,7 @@ import type { Point } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
 import type { MemberRole, Use } from '../plan';
 import { sayAngle, sayLength } from '../say';
+import * as portable from '../geometry/portable-math';
 
 export interface CornerFindingQuery {
   readonly contourId: string;
@@ -33,7 +34,7 @@ function refusedRadius(
 ): Finding {
   const corner = corners.find((one) => one.place === place);
   const radius = drawingRadius + (corner?.shift[role] ?? 0);
-  const tangent = radius / Math.tan(place.angle / 2);
+  const tangent = radius / portable.tan(place.angle / 2);
   return findingOf({
     code: 'corner-radius',
     weight: 'decide',
@@ -106,7 +107,7 @@ function changedPart({
 
 /** How far a rounding takes a contour off its corner: along the bisector, radius · (1 / sin(angle / 2) − 1). */
 const departureOf = ({ place, drawingRadius }: PairCorner, role: MemberRole): number =>
-  (drawingRadius[role] - place.drawnRadius) * (1 / Math.sin(place.angle / 2) - 1);
+  (drawingRadius[role] - place.drawnRadius) * (1 / portable.sin(place.angle / 2) - 1);
 
 export interface RolledQuery {
   readonly contourId: string;

@@ -1,5 +1,6 @@
 import type { Contour, Region, Vertex } from '../geometry/contour';
 import { tolerance } from '../geometry/tolerance';
+import * as portable from '../geometry/portable-math';
 
 export interface GridPoint {
   X: number;
@@ -45,17 +46,20 @@ export function flattenContour(contour: Contour, { perMm }: Grid): GridPath {
     const to = contour[(i + 1) % contour.length] as Vertex;
     add(from.x, from.y);
     if (from.bulge === 0) return;
-    const angle = 4 * Math.atan(from.bulge);
+    const angle = 4 * portable.atan(from.bulge);
     const chord = Math.hypot(to.x - from.x, to.y - from.y);
-    const radius = Math.abs(chord / (2 * Math.sin(angle / 2)));
-    const step = 2 * Math.acos(Math.max(0, 1 - tolerance.proofChord / radius));
+    const radius = Math.abs(chord / (2 * portable.sin(angle / 2)));
+    const step = 2 * portable.acos(Math.max(0, 1 - tolerance.proofChord / radius));
     const steps = Math.max(1, Math.ceil(Math.abs(angle) / step));
-    const heading = Math.atan2(to.y - from.y, to.x - from.x) - angle / 2;
+    const heading = portable.atan2(to.y - from.y, to.x - from.x) - angle / 2;
     for (let k = 1; k < steps; k++) {
       // The chord to the point at `part` of the angle: 2 r sin(part / 2) long, turned by part / 2 from the tangent.
       const part = (angle * k) / steps;
-      const length = 2 * radius * Math.abs(Math.sin(part / 2));
-      add(from.x + length * Math.cos(heading + part / 2), from.y + length * Math.sin(heading + part / 2));
+      const length = 2 * radius * Math.abs(portable.sin(part / 2));
+      add(
+        from.x + length * portable.cos(heading + part / 2),
+        from.y + length * portable.sin(heading + part / 2),
+      );
     }
   });
   return path;

@@ -1,6 +1,7 @@
 import Flatbush from 'flatbush';
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { boxOfMove, lengthOf, pointOn, turnBetween, type PlainMove } from './beside-move';
+import * as portable from '../geometry/portable-math';
 
 /** A place on a loop: how far along it, mm, and how far off it the point was that was asked for. */
 export interface RulerPlace {
@@ -106,7 +107,7 @@ function segmentMove(from: Vertex, to: Vertex): PlainMove {
     x: (from.x + to.x) / 2 - (to.y - from.y) * lift,
     y: (from.y + to.y) / 2 + (to.x - from.x) * lift,
   };
-  return { from, to, centre, turn: 4 * Math.atan(bulge) };
+  return { from, to, centre, turn: 4 * portable.atan(bulge) };
 }
 
 /** How far along a segment the foot of a point is, mm; outside of 0 to its length where the foot lies beyond an end. */

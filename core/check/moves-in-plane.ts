@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/contour';
 import type { WireMove } from './wire-path';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The wire's way in the plane at a share of the height (0 that of X and Y, 1 that of U and V), from the moves of a
@@ -22,7 +23,7 @@ const shifted = ({ x, y }: Point, lean: Point, share: number): Point => ({
 
 /** The centre about which a turn leads from one point to another: a chord c lies c / (2 tan(turn / 2)) away from it. */
 function centreOver(from: Point, to: Point, turn: number): Point {
-  const lift = 1 / (2 * Math.tan(turn / 2));
+  const lift = 1 / (2 * portable.tan(turn / 2));
   return {
     x: (from.x + to.x) / 2 - (to.y - from.y) * lift,
     y: (from.y + to.y) / 2 + (to.x - from.x) * lift,

@@ -7,6 +7,7 @@ import { preparationOf, type Preparation } from './preparatory-words';
 import { programBlocks, type ProgramBlock, type ProgramWord } from './program-blocks';
 import { plainDialect, type ProgramDialect } from './program-dialect';
 import type { AxisPlace, OffsetSide, ProgramMove, ProgramPause, ProgramReading } from './program-reading';
+import * as portable from '../geometry/portable-math';
 
 /**
  * What a program's text tells a machine to do, read without any of the code that writes programs: ISO 6983-1 in the
@@ -81,8 +82,16 @@ class Reader {
     if (unit === null) {
       return failed('program-no-unit', 'The program does not say its unit', '', 'Begin it with G71 or G70.');
     }
-    const step = this.mm(1 / 10 ** this.decimals);
-    return done({ unit, step, feedStep: this.mm(1 / 10 ** this.feedDecimals), moves, pauses, stated, lines });
+    const step = this.mm(1 / portable.powerOfTen(this.decimals));
+    return done({
+      unit,
+      step,
+      feedStep: this.mm(1 / portable.powerOfTen(this.feedDecimals)),
+      moves,
+      pauses,
+      stated,
+      lines,
+    });
   }
 
   private noteRegisters({ comments }: ProgramBlock): void {
@@ -206,7 +215,7 @@ class Reader {
     if (radius !== null) {
       if (i !== null || j !== null) return null;
       // Ends and radius are rounded: a half turn may come out as wide as its last decimals allow.
-      const slack = Math.min(2 * this.mm(1 / 10 ** this.decimals), tolerance.arcRadii);
+      const slack = Math.min(2 * this.mm(1 / portable.powerOfTen(this.decimals)), tolerance.arcRadii);
       return arcOfRadius(from, to, radius, counterClockwise, slack);
     }
     if (i === null && j === null) return null;
@@ -238,11 +247,13 @@ class Reader {
   private lengthOf(block: ProgramBlock, letter: string): number | null {
     const word = block.words.find((one) => one.letter === letter);
     if (!word) return null;
-    return this.mm(word.decimals === null ? word.value / 10 ** this.implied('length') : word.value);
+    return this.mm(
+      word.decimals === null ? word.value / portable.powerOfTen(this.implied('length')) : word.value,
+    );
   }
 
   private feedOf({ value, decimals }: ProgramWord): number {
-    return this.mm(decimals === null ? value / 10 ** this.implied('feed') : value);
+    return this.mm(decimals === null ? value / portable.powerOfTen(this.implied('feed')) : value);
   }
 
   /** Digits after the point of a number without one. */

@@ -6,6 +6,7 @@ import { indexOf, nearestSegment, type SegmentIndex } from '../geometry/segment-
 import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import type { MemberRole } from '../plan';
+import * as portable from '../geometry/portable-math';
 
 /** A place of a contour that a disc on the member's free side does not reach. */
 export interface UnreachedPlace {
@@ -80,7 +81,7 @@ function shapeAlong(outline: Contour, designed: SegmentIndex, reach: number, dep
 
 /** Arcs that together turn by more than about a half turn close a slot, however short: a round-ended slot. */
 function turnsBack(arcs: readonly { from: Vertex }[]): boolean {
-  const turn = arcs.reduce((sum, { from }) => sum + 4 * Math.atan(from.bulge), 0);
+  const turn = arcs.reduce((sum, { from }) => sum + 4 * portable.atan(from.bulge), 0);
   return Math.abs(turn) > 0.95 * Math.PI;
 }
 

@@ -1,6 +1,7 @@
 import { tolerance } from '../geometry/tolerance';
 import type { MemberRole } from '../plan';
 import type { PairCorner } from './corner-radii';
+import * as portable from '../geometry/portable-math';
 
 /** How punch and die fit at one corner as cut, and what would make the clearance even there. mm. */
 export interface CornerFit {
@@ -28,7 +29,7 @@ export function cornerFit(
   const outsideMember = insideMember === 'die' ? 'punch' : 'die';
   const insideRadius = Math.max(drawingRadius[insideMember] + shift[insideMember], reach[insideMember]);
   const outsideRadius = Math.max(0, drawingRadius[outsideMember] + shift[outsideMember]);
-  const stretch = 1 / Math.sin(place.angle / 2);
+  const stretch = 1 / portable.sin(place.angle / 2);
   const outside = Math.max(0, insideRadius - clearance);
   const inside = Math.max(reach[insideMember], outsideRadius + clearance);
   const differs = (wanted: number, is: number) => Math.abs(wanted - is) > tolerance.samePoint;

@@ -1,6 +1,7 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { arcOf } from '../geometry/contour-measures';
 import { cornerTurn, segmentMiddle, turnBetween } from '../geometry/segment-turn';
+import * as portable from '../geometry/portable-math';
 
 /** A corner of a drawn contour: a vertex where it turns, or a drawn radius between two edges. */
 export interface CornerPlace {
@@ -30,7 +31,7 @@ export function cornerPlaces(contour: Contour): readonly CornerPlace[] {
     const after = contour[(i + 2) % count] as Vertex;
     const turn = turnBetween(before, from, to);
     if (Math.abs(turn) > cornerTurn) return [place(from, turn, 0, [last, i])];
-    const bend = 4 * Math.atan(from.bulge);
+    const bend = 4 * portable.atan(from.bulge);
     if (Math.abs(bend) < leastBend || Math.abs(bend) > greatestBend) return [];
     if (Math.abs(turnBetween(from, to, after)) > cornerTurn) return [];
     const { radius } = arcOf(from, to);

@@ -4,6 +4,7 @@ import type { MemberRole, Use } from '../plan';
 import { cornerPlaces, type CornerPlace } from './corner-places';
 import type { CornerException, CornerPath, CornerRule, CornerRules } from './corner-rules';
 import { memberSizes } from './member-sizes';
+import * as portable from '../geometry/portable-math';
 
 /** What the rules make of one kind of corner, or of one corner of the drawing. */
 export interface CornerRadii {
@@ -78,7 +79,7 @@ export function cornerNear(
   for (const place of places) {
     const distance = Math.hypot(place.at.x - x, place.at.y - y);
     // A size shift moves a sharp corner along its bisector, by less than this.
-    const room = tolerance.cornerPlace + Math.abs(sizeShift) / Math.sin(place.angle / 2);
+    const room = tolerance.cornerPlace + Math.abs(sizeShift) / portable.sin(place.angle / 2);
     if (distance > room || distance >= least) continue;
     least = distance;
     nearest = place;

@@ -9,6 +9,7 @@ import { alongSegment } from '../geometry/along-segment';
 import { tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
 import type { CornerPlace } from './corner-places';
+import * as portable from '../geometry/portable-math';
 
 /** A corner of a drawn contour and the radius it is to have, mm. */
 export interface Rounding {
@@ -151,7 +152,7 @@ const greatestTurn = 0.95 * Math.PI;
 function netTurn(chain: Chain): number {
   let turn = 0;
   for (let i = 0; i + 1 < chain.length; i++) {
-    turn += 4 * Math.atan((chain[i] as Vertex).bulge);
+    turn += 4 * portable.atan((chain[i] as Vertex).bulge);
     if (i > 0) turn += turnBetween(chain[i - 1] as Vertex, chain[i] as Vertex, chain[i + 1] as Vertex);
   }
   return turn;

@@ -2,6 +2,7 @@ import type { Box, Region } from '../geometry/contour';
 import { boxAround, contourBox, eachSegment } from '../geometry/contour-measures';
 import { mmPerInch } from '../units';
 import { blockByStock, blockFactors, openingToEdge, sharpOpeningToEdge } from './die-rules';
+import * as portable from '../geometry/portable-math';
 
 export interface BlockThickness {
   /** By the force of the cut: K·∛(F in kgf), mm. */
@@ -18,7 +19,7 @@ const newtonPerKgf = 9.80665;
 /** Least thickness of the die block for a cut of `length` mm that takes `force` N, in stock of `thickness` mm. */
 export function dieBlockThickness(force: number, length: number, thickness: number): BlockThickness {
   const factor = blockFactors.find(({ upTo }) => length <= upTo)?.factor ?? 1;
-  const byForce = factor * Math.cbrt(force / newtonPerKgf);
+  const byForce = factor * portable.cbrt(force / newtonPerKgf);
   const inch = blockByStock.find(({ upToInch }) => thickness <= upToInch * mmPerInch)?.blockInch ?? 0;
   const byStock = inch * mmPerInch;
   return { byForce, byStock, least: Math.max(byForce, byStock) };
@@ -30,16 +31,16 @@ export function hasSharpCorners(region: Region): boolean {
     let before: number | null = null;
     let sharp = false;
     const turnInto = (arriving: number, leaving: number) => {
-      const turn = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
+      const turn = portable.atan2(portable.sin(leaving - arriving), portable.cos(leaving - arriving));
       if (Math.abs(turn) > cornerTurn) sharp = true;
     };
     let first: number | null = null;
     eachSegment(contour, (from, to) => {
-      const chord = Math.atan2(to.y - from.y, to.x - from.x);
-      const leaving = chord - 2 * Math.atan(from.bulge);
+      const chord = portable.atan2(to.y - from.y, to.x - from.x);
+      const leaving = chord - 2 * portable.atan(from.bulge);
       if (before !== null) turnInto(before, leaving);
       first ??= leaving;
-      before = chord + 2 * Math.atan(from.bulge);
+      before = chord + 2 * portable.atan(from.bulge);
     });
     if (before !== null && first !== null) turnInto(before, first);
     return sharp;

@@ -1,4 +1,5 @@
 import { shortNumber } from '../say';
+import * as portable from '../geometry/portable-math';
 
 export const materialFamilies = [
   'low-carbon steel',
@@ -48,7 +49,7 @@ export function nearestEdgeType(family: MaterialFamily | null, fraction: number)
   if (!row) return null;
   const away = (type: EdgeType): number => {
     const [from, to] = row[type];
-    return Math.max(Math.log(from / (100 * fraction)), Math.log((100 * fraction) / to), 0);
+    return Math.max(portable.log(from / (100 * fraction)), portable.log((100 * fraction) / to), 0);
   };
   return edgeTypes.reduce((best, type) => (away(type) < away(best) ? type : best));
 }

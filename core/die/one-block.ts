@@ -3,6 +3,7 @@ import { arcOf, eachSegment } from '../geometry/contour-measures';
 import type { Result } from '../problem';
 import { singleBlock, type SingleBlock } from './single-block';
 import { singleBlockContours, type SingleBlockContours } from './single-block-contours';
+import * as portable from '../geometry/portable-math';
 
 /** Punch and die of one contour out of one block. */
 export interface OneBlock {
@@ -54,14 +55,14 @@ export function leastReentrantRadius(contour: Contour): number | null {
     least = least === null ? radius : Math.min(least, radius);
   };
   const corner = (before: number, after: number) => {
-    if (Math.sin(after - before) < -cornerTurn) take(0);
+    if (portable.sin(after - before) < -cornerTurn) take(0);
   };
   eachSegment(contour, (from, to) => {
-    const chord = Math.atan2(to.y - from.y, to.x - from.x);
-    const leaving = chord - 2 * Math.atan(from.bulge);
+    const chord = portable.atan2(to.y - from.y, to.x - from.x);
+    const leaving = chord - 2 * portable.atan(from.bulge);
     if (arriving !== null) corner(arriving, leaving);
     first ??= leaving;
-    arriving = chord + 2 * Math.atan(from.bulge);
+    arriving = chord + 2 * portable.atan(from.bulge);
     if (from.bulge < 0) take(arcOf(from, to).radius);
   });
   if (arriving !== null && first !== null) corner(arriving, first);

@@ -1,3 +1,5 @@
+import * as portable from '../geometry/portable-math';
+
 /** Diameters of common gauge pins, mm (ISO 2338 series), thickest first. */
 export const gaugePins = [12, 10, 8, 6, 5, 4, 3, 2.5, 2, 1.5, 1] as const;
 
@@ -31,16 +33,16 @@ export interface OverPin {
  * half mm. Null where not even the thinnest pin touches the face.
  */
 export function overPin({ toCorner, nook, faceLength }: FaceSetup): OverPin | null {
-  const pin = gaugePins.find((diameter) => diameter / 2 / Math.tan(nook / 2) <= faceLength / 2);
+  const pin = gaugePins.find((diameter) => diameter / 2 / portable.tan(nook / 2) <= faceLength / 2);
   if (pin === undefined) return null;
   const radius = pin / 2;
-  const wanted = (faceLength / 2) * Math.sin(nook) - radius * (1 + Math.cos(nook));
+  const wanted = (faceLength / 2) * portable.sin(nook) - radius * (1 + portable.cos(nook));
   const stack = wanted < leastStack ? 0 : Math.floor(wanted / stackStep) * stackStep;
   return {
     pin,
     stack,
-    overPin: toCorner + (radius + (stack + radius) * Math.cos(nook)) / Math.sin(nook) + radius,
-    contact: (stack + radius * (1 + Math.cos(nook))) / Math.sin(nook),
+    overPin: toCorner + (radius + (stack + radius) * portable.cos(nook)) / portable.sin(nook) + radius,
+    contact: (stack + radius * (1 + portable.cos(nook))) / portable.sin(nook),
   };
 }
 

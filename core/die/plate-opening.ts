@@ -3,6 +3,7 @@ import { contourArea } from '../geometry/contour-measures';
 import type { Contour, Point, Region } from '../geometry/contour';
 import { offsetRegion } from '../geometry/offset-region';
 import { cornerPlaces, type CornerPlace } from './corner-places';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The opening of a plate that a punch goes through: its outline with a gap all round, negative where it presses. Where
@@ -32,7 +33,7 @@ const room = 1.02;
 
 function pocket(contour: Contour, corner: CornerPlace, reach: number): Contour {
   const { x, y } = tipOf(contour, corner);
-  const radius = (room * reach) / Math.sin(corner.angle / 2);
+  const radius = (room * reach) / portable.sin(corner.angle / 2);
   return [
     { x: x + radius, y, bulge: 1 },
     { x: x - radius, y, bulge: 1 },
@@ -48,7 +49,7 @@ function tipOf(contour: Contour, { at, edges, angle, drawnRadius }: CornerPlace)
   // From the middle of the chord outwards; the tip lies tangent · cos(turn / 2) = r·cot(α/2)·sin(α/2) off it.
   const chord = { x: (end.x + begin.x) / 2, y: (end.y + begin.y) / 2 };
   const sagitta = Math.hypot(at.x - chord.x, at.y - chord.y);
-  const height = (drawnRadius / Math.tan(angle / 2)) * Math.cos(angle / 2);
+  const height = (drawnRadius / portable.tan(angle / 2)) * portable.cos(angle / 2);
   return {
     x: chord.x + ((at.x - chord.x) / sagitta) * height,
     y: chord.y + ((at.y - chord.y) / sagitta) * height,

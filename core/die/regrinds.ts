@@ -1,3 +1,5 @@
+import * as portable from '../geometry/portable-math';
+
 /** Straight land at the cutting edge and the relief behind it. mm and radians. */
 export interface LandAndRelief {
   readonly land: number;
@@ -6,11 +8,11 @@ export interface LandAndRelief {
 }
 
 /** How much an opening grows on each side when `ground` mm are taken off its face inside the relief: g·tan α. */
-export const growthPerGrind = (ground: number, relief: number): number => ground * Math.tan(relief);
+export const growthPerGrind = (ground: number, relief: number): number => ground * portable.tan(relief);
 
 /** How much wider on each side the opening is at its far face than at the edge: (height − land)·tan α. */
 export const exitEnlargement = (height: number, { land, relief }: LandAndRelief): number =>
-  Math.max(0, height - land) * Math.tan(relief);
+  Math.max(0, height - land) * portable.tan(relief);
 
 /**
  * How often the face can be ground until the land is used up; with no relief behind it, until the block is down to

@@ -2,6 +2,7 @@ import type { Contour, Point, Vertex } from '../geometry/contour';
 import { gaugeStack } from './gauge-stack';
 import { overPin, type OverPin } from './over-pin';
 import type { Joint, Section } from './section';
+import * as portable from '../geometry/portable-math';
 
 /**
  * How the corner between a joint and the working face beside it is measured: the section lies on its joint face, a pin
@@ -30,7 +31,7 @@ export function sectionMeasures({ outline, joints }: Section): readonly SectionM
     const face = edgeBeside(outer, joint.from, along);
     const datum = edgeBeside(outer, joint.to, { x: -along.x, y: -along.y });
     if (!face || !datum || Math.abs(dot(datum.direction, along)) > square) return [];
-    const nook = Math.PI - Math.acos(Math.max(-1, Math.min(1, dot(face.direction, along))));
+    const nook = Math.PI - portable.acos(Math.max(-1, Math.min(1, dot(face.direction, along))));
     if (nook < flattest) return [];
     const pin = overPin({ toCorner: length, nook, faceLength: face.length });
     if (!pin) return [];

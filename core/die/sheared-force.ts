@@ -1,5 +1,6 @@
 import type { Region, Vertex } from '../geometry/contour';
 import { arcOf, eachSegment, segmentLength } from '../geometry/contour-measures';
+import * as portable from '../geometry/portable-math';
 
 /** How the cutting edge is ground: flat, one slope across it, or a roof whose ridge or valley is in the middle. */
 export type EdgeShear = 'flat' | 'slope' | 'roof';
@@ -53,7 +54,8 @@ interface Piece {
 }
 
 function piecesAcross(region: Region, direction: number): readonly Piece[] {
-  const across = ({ x, y }: { x: number; y: number }) => x * Math.cos(direction) + y * Math.sin(direction);
+  const across = ({ x, y }: { x: number; y: number }) =>
+    x * portable.cos(direction) + y * portable.sin(direction);
   const pieces: Piece[] = [];
   for (const contour of region) {
     eachSegment(contour, (from, to) => {
@@ -80,8 +82,8 @@ function arcPieces(
   across: (p: { x: number; y: number }) => number,
 ): readonly Piece[] {
   const { cx, cy, radius } = arcOf(from, to);
-  const start = Math.atan2(from.y - cy, from.x - cx) - direction;
-  const end = start + 4 * Math.atan(from.bulge);
+  const start = portable.atan2(from.y - cy, from.x - cx) - direction;
+  const end = start + 4 * portable.atan(from.bulge);
   const [low, high] = start < end ? [start, end] : [end, start];
   const cuts = [low, high];
   for (let k = Math.ceil(low / Math.PI); k * Math.PI < high; k++) cuts.push(k * Math.PI);
@@ -89,7 +91,7 @@ function arcPieces(
   const centre = across({ x: cx, y: cy });
   return cuts.slice(1).map((angle, i) => {
     const before = cuts[i] as number;
-    const [a, b] = [centre + radius * Math.cos(before), centre + radius * Math.cos(angle)];
+    const [a, b] = [centre + radius * portable.cos(before), centre + radius * portable.cos(angle)];
     return {
       from: Math.min(a, b),
       to: Math.max(a, b),
@@ -104,7 +106,7 @@ function lengthBelow({ from, to, length, radius, centre }: Piece, s: number): nu
   if (s >= to) return length;
   if (s <= from) return 0;
   if (radius === 0) return (length * (s - from)) / (to - from);
-  const angle = (at: number) => Math.acos(Math.max(-1, Math.min(1, (at - centre) / radius)));
+  const angle = (at: number) => portable.acos(Math.max(-1, Math.min(1, (at - centre) / radius)));
   return radius * (angle(from) - angle(s));
 }
 

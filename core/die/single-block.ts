@@ -1,4 +1,5 @@
 import { done, failed, type Result } from '../problem';
+import * as portable from '../geometry/portable-math';
 
 /** What a tilted wire needs to cut punch and die out of one block. mm. */
 export interface SingleBlockQuery {
@@ -45,20 +46,20 @@ export function singleBlock({ kerf, height, clearance }: SingleBlockQuery): Resu
       'Take a higher block, or a thinner wire.',
     );
   }
-  const tilt = Math.asin(kerf / reach) - Math.atan2(clearance, height);
-  const cos = Math.cos(tilt);
+  const tilt = portable.asin(kerf / reach) - portable.atan2(clearance, height);
+  const cos = portable.cos(tilt);
   return done({
     tilt,
     halfKerf: kerf / (2 * cos),
-    drift: height * Math.tan(tilt),
-    perHundredthDegree: ((kerf * Math.sin(tilt) - height) / cos ** 2) * (Math.PI / 180) * 0.01,
+    drift: height * portable.tan(tilt),
+    perHundredthDegree: ((kerf * portable.sin(tilt) - height) / cos ** 2) * (Math.PI / 180) * 0.01,
     perHundredthGap: (2 * 0.01) / cos,
   });
 }
 
 /** Clearance for a tilt: what θ, K and h leave, mm. Negative: punch and die overlap. */
 export const singleBlockClearance = (kerf: number, height: number, tilt: number): number =>
-  kerf / Math.cos(tilt) - height * Math.tan(tilt);
+  kerf / portable.cos(tilt) - height * portable.tan(tilt);
 
 /** Clearance after so much was ground off both faces: c + (g_die + g_punch)·tan θ, mm. */
 export const clearanceAfterRegrinds = (
@@ -66,4 +67,4 @@ export const clearanceAfterRegrinds = (
   dieGround: number,
   punchGround: number,
   tilt: number,
-) => clearance + (dieGround + punchGround) * Math.tan(tilt);
+) => clearance + (dieGround + punchGround) * portable.tan(tilt);

@@ -1,6 +1,7 @@
 import type { Contour, Point, Vertex } from '../geometry/contour';
 import { arcOf, segmentLength } from '../geometry/contour-measures';
 import { directionOf, pointAt, type LoopPosition } from '../geometry/loop-position';
+import * as portable from '../geometry/portable-math';
 
 /** A place of a contour through which a section can be split, and the ways a split may leave it into the steel. */
 export interface SplitPlace {
@@ -28,7 +29,7 @@ export function splitPlaces(contour: Contour, steel: SteelSide, reach: number): 
     const before = (segment + contour.length - 1) % contour.length;
     const arriving = directionOf(contour, { segment: before, along: 1 });
     const leaving = directionOf(contour, { segment, along: 0 });
-    const turn = Math.atan2(
+    const turn = portable.atan2(
       arriving.x * leaving.y - arriving.y * leaving.x,
       arriving.x * leaving.x + arriving.y * leaving.y,
     );

@@ -1,6 +1,7 @@
 import type { EllipsePart } from './raw-drawing';
 import type { SegmentPart } from './shape';
 import { moved, turned, vector, type Transform, type Vector } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /**
  * One polyline segment, given in its own plane, as parts in the drawing's: a line, an arc cut into pieces of at most a
@@ -23,7 +24,7 @@ export function bulgeParts(
       (from.y + to.y) / 2 - (bulge / 2) * chordX,
       from.z,
     );
-    const half = Math.tan(Math.atan(bulge) / 2);
+    const half = portable.tan(portable.atan(bulge) / 2);
     return [...bulgeParts(from, middle, half, place), ...bulgeParts(middle, to, half, place)];
   }
   const mirrored = keepsCircles(place);
@@ -59,8 +60,8 @@ function stretchedArc(from: Vector, to: Vector, bulge: number, place: Transform)
     from.z,
   );
   const radius = Math.hypot(from.x - centre.x, from.y - centre.y);
-  const start = Math.atan2(from.y - centre.y, from.x - centre.x);
-  const angle = 4 * Math.atan(bulge);
+  const start = portable.atan2(from.y - centre.y, from.x - centre.x);
+  const angle = 4 * portable.atan(bulge);
   // A clockwise arc runs through rising parameters of the ellipse with its second half-diameter turned over.
   const sense = Math.sign(bulge);
   const middle = moved(place, centre);

@@ -11,6 +11,7 @@ import { ringOf, ringOfClosed, type Ring } from './ring';
 import { wayOut } from './smooth-pairs';
 import type { Strand } from './strand';
 import type { UnusedCount } from './unused-count';
+import * as portable from '../geometry/portable-math';
 
 export interface RingsAndRest {
   readonly rings: readonly Ring[];
@@ -151,7 +152,7 @@ function logJoints(ring: readonly DirectedStrand[], log: RepairLog): void {
 function turnBetween(here: DirectedStrand, next: DirectedStrand): number {
   const pair = [here.strand, next.strand];
   const [a, b] = [wayOut(pair, here.forward ? 1 : 0), wayOut(pair, next.forward ? 2 : 3)];
-  return Math.PI - Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+  return Math.PI - Math.abs(portable.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
 }
 
 /** Pieces that overlap run on in one direction; a T-joint turns. */

@@ -4,6 +4,7 @@ import { extrusionOf, planeIn, pointOf, valueOf, type Groups } from './group-val
 import type { EllipsePart } from './raw-drawing';
 import { incomplete, isTilted, oneRun, pointLike, tilted, type PieceShape } from './shape';
 import { cross, moved, planeOf, turned, vector, type Transform, type Vector } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /** An arc where both half-diameters are square and equal to rounding, else a part of an ellipse. */
 export function conicShape(centre: Vector, u: Vector, v: Vector, from: number, to: number): PieceShape {
@@ -34,14 +35,14 @@ function roundChain(
 ): readonly Vertex[] {
   const pieces = Math.max(1, Math.ceil((to - from) / Math.PI - 2 ** -40));
   const step = (to - from) / pieces;
-  const bulge = clampedBulge(Math.tan(step / 4) * Math.sign(u.x * v.y - u.y * v.x));
+  const bulge = clampedBulge(portable.tan(step / 4) * Math.sign(u.x * v.y - u.y * v.x));
   // Of its full length from the start: an array that grows keeps room for more.
   const chain = new Array<Vertex>(pieces + 1);
   for (let i = 0; i <= pieces; i++) {
     const isLast = i === pieces;
     // A circle ends on the very point it begins with.
     const t = isLast && closed ? from : from + step * i;
-    const [cos, sin] = [Math.cos(t), Math.sin(t)];
+    const [cos, sin] = [portable.cos(t), portable.sin(t)];
     chain[i] = { x: x + u.x * cos + v.x * sin, y: y + u.y * cos + v.y * sin, bulge: isLast ? 0 : bulge };
   }
   return chain;

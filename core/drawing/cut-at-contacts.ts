@@ -7,6 +7,7 @@ import { tolerance } from '../geometry/tolerance';
 import { groupBy } from './group-by';
 import { limits } from './limits';
 import type { Strand } from './strand';
+import * as portable from '../geometry/portable-math';
 
 /** A place on a strand: on which of its segments, and how far along that. */
 interface CutPlace {
@@ -121,7 +122,7 @@ function piecesOf(strand: Strand, cuts: readonly CutPlace[], reach: number): rea
 }
 
 const partBulge = (bulge: number, share: number): number =>
-  share === 1 || bulge === 0 ? bulge : Math.tan(Math.atan(bulge) * share);
+  share === 1 || bulge === 0 ? bulge : portable.tan(portable.atan(bulge) * share);
 
 function pointOn(from: Vertex, to: Vertex, fraction: number): Point {
   const table = emptyTable(1);

@@ -4,6 +4,7 @@ import { num, squaredDistance } from '../geometry/segment-table';
 import type { SegmentIndex } from '../geometry/segment-index';
 import { tableOfChain } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
+import * as portable from '../geometry/portable-math';
 
 /** A run of a ring between two places it was cut at. */
 export interface RingRun {
@@ -115,4 +116,4 @@ function runBetween({ table }: SegmentIndex, contour: Contour, from: Cut, to: Cu
 }
 
 const part = (bulge: number, share: number): number =>
-  share === 1 || bulge === 0 ? bulge : Math.tan(Math.atan(bulge) * share);
+  share === 1 || bulge === 0 ? bulge : portable.tan(portable.atan(bulge) * share);

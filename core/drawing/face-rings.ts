@@ -4,6 +4,7 @@ import type { DirectedStrand } from './chain-strands';
 import { groupBy } from './group-by';
 import { curvatureOut, wayOut } from './smooth-pairs';
 import type { Strand } from './strand';
+import * as portable from '../geometry/portable-math';
 
 export interface Faces {
   readonly rings: readonly (readonly DirectedStrand[])[];
@@ -114,7 +115,7 @@ const sameAngle = 2 ** -20;
 
 function angleOf(strands: readonly Strand[], end: number): number {
   const { x, y } = wayOut(strands, end);
-  return Math.atan2(y, x);
+  return portable.atan2(y, x);
 }
 
 function areaOf(strands: readonly Strand[], face: readonly number[]): number {

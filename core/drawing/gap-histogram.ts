@@ -2,6 +2,7 @@ import type { Point } from '../geometry/contour';
 import { canonicalStrands, distinctStrands } from './canonical-strands';
 import { nearestEnds, type EndGap } from './nearest-ends';
 import type { Strand } from './strand';
+import * as portable from '../geometry/portable-math';
 
 export interface GapHistogram {
   /** Ends that meet another one on the very point. */
@@ -60,7 +61,7 @@ export function gapHistogram(strands: readonly Strand[]): GapHistogram {
 const mostPlaces = 100;
 
 const edges: readonly number[] = [-6, -5, -4, -3, -2, -1, 0].flatMap((power) =>
-  [1, 2, 5].map((step) => step * 10 ** power),
+  [1, 2, 5].map((step) => step * portable.powerOfTen(power)),
 );
 
 /** Between the two neighbours in size whose ratio is largest, if one is at least twice the other. */

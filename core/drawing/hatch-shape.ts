@@ -7,6 +7,7 @@ import { polylineThrough } from './polyline-shape';
 import { incomplete, joinedParts, tilted, type Curve, type PieceShape, type ShapeRun } from './shape';
 import { splineShape } from './spline-shape';
 import { moved, turned, vector, type Transform, type Vector } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The boundary of a HATCH, one closed run for each of its paths (DXF reference, HATCH, boundary path data): a polyline,
@@ -123,9 +124,13 @@ function arcParts(cursor: Cursor, z: number, plane: Transform): readonly Curve[]
   const from = (start * Math.PI) / 180;
   const sweep = sweepOf(((end - start) * Math.PI) / 180);
   const at = (angle: number): Vector =>
-    vector(centre.x + radius * Math.cos(sense * angle), centre.y + radius * Math.sin(sense * angle), z);
+    vector(
+      centre.x + radius * portable.cos(sense * angle),
+      centre.y + radius * portable.sin(sense * angle),
+      z,
+    );
   const middle = from + sweep / 2;
-  const bulge = sense * Math.tan(sweep / 8);
+  const bulge = sense * portable.tan(sweep / 8);
   return [
     ...bulgeParts(at(from), at(middle), bulge, plane),
     ...bulgeParts(at(middle), at(from + sweep), bulge, plane),
@@ -150,7 +155,7 @@ function parameterOf(angleDeg: number, ratio: number): number {
   const angle = (angleDeg * Math.PI) / 180;
   const turns = Math.round(angle / (2 * Math.PI));
   const rest = angle - turns * 2 * Math.PI;
-  return turns * 2 * Math.PI + Math.atan2(Math.sin(rest) / ratio, Math.cos(rest));
+  return turns * 2 * Math.PI + portable.atan2(portable.sin(rest) / ratio, portable.cos(rest));
 }
 
 function splineParts(cursor: Cursor, plane: Transform): readonly Curve[] | null {

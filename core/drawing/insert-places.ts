@@ -1,5 +1,6 @@
 import { extrusionOf, pointOf, valueOf, type Groups } from './group-values';
 import { chained, planeOf, unmoved, vector, type Transform, type Vector } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /**
  * Where an INSERT puts its block, one place for each copy of its array (DXF reference, INSERT): the block's base point
@@ -49,7 +50,8 @@ function* steppedPlaces(groups: Groups, plane: Transform, scaled: Transform): It
 /** Cosine and sine, exact at quarter turns, so that a part turned by 90° keeps its level edges. */
 function quarterExact(angle: number): readonly [number, number] {
   const quarters = Math.round(angle / (Math.PI / 2));
-  if (Math.abs(angle - (quarters * Math.PI) / 2) > 2 ** -45) return [Math.cos(angle), Math.sin(angle)];
+  if (Math.abs(angle - (quarters * Math.PI) / 2) > 2 ** -45)
+    return [portable.cos(angle), portable.sin(angle)];
   const turn = ((quarters % 4) + 4) % 4;
   return turn === 0 ? [1, 0] : turn === 1 ? [0, 1] : turn === 2 ? [-1, 0] : [0, -1];
 }

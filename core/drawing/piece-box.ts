@@ -1,6 +1,7 @@
 import type { Box } from '../geometry/contour';
 import { GrowingBox } from './chain-box';
 import type { EllipsePart, Part, Piece } from './raw-drawing';
+import * as portable from '../geometry/portable-math';
 
 /**
  * Box around pieces, for showing a person how large the drawing is: exact for lines, arcs and whole ellipses; a spline
@@ -23,12 +24,12 @@ function addPart(box: GrowingBox, part: Part): void {
 function addEllipse(box: GrowingBox, { centre, u, v, from, to }: EllipsePart): void {
   const add = (t: number): unknown =>
     box.add(
-      centre.x + u.x * Math.cos(t) + v.x * Math.sin(t),
-      centre.y + u.y * Math.cos(t) + v.y * Math.sin(t),
+      centre.x + u.x * portable.cos(t) + v.x * portable.sin(t),
+      centre.y + u.y * portable.cos(t) + v.y * portable.sin(t),
     );
   add(from);
   add(to);
   // x and y are extreme where their derivative vanishes: tan t = v / u, twice a turn each.
-  for (const extreme of [Math.atan2(v.x, u.x), Math.atan2(v.y, u.y)])
+  for (const extreme of [portable.atan2(v.x, u.x), portable.atan2(v.y, u.y)])
     for (let t = extreme + Math.PI * Math.ceil((from - extreme) / Math.PI); t <= to; t += Math.PI) add(t);
 }

@@ -1,3 +1,5 @@
+import * as portable from '../geometry/portable-math';
+
 export interface DimensionText {
   /** The number written in place of the measured one; null where the measured one stands or none is written. */
   readonly number: number | null;
@@ -24,7 +26,7 @@ export function readDimensionText(text: string): DimensionText {
   const digits = (found[2] ?? '').replace(',', '.');
   const decimals = digits.includes('.') ? digits.length - digits.indexOf('.') - 1 : 0;
   const sign = found[1] === '' ? '' : /r/i.test(found[1] ?? '') ? 'R' : '⌀';
-  return { number: Number(digits), lastPlace: 10 ** -decimals, sign, deviation };
+  return { number: Number(digits), lastPlace: portable.powerOfTen(-decimals), sign, deviation };
 }
 
 function deviationIn(text: string): DimensionText['deviation'] {

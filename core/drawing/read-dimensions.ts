@@ -5,6 +5,7 @@ import { textAt, textOf, type Pairs } from './pairs';
 import type { ParsedEntity } from './parse-entities';
 import type { RawDimension } from './raw-drawing';
 import { moved, planeOf } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The lengths, diameters and radii that a drawing states (DXF reference, DIMENSION). Angles, ordinates and dimensions
@@ -59,7 +60,7 @@ function measureOf(entity: ParsedEntity): Measure | null {
   const kind = type === 3 ? 'diameter' : type === 4 ? 'radius' : 'length';
   if (type !== 0) return { kind, from: a, to: b, along: null, measured: straight };
   const angle = ((valueOf(entity.groups, 50) ?? 0) * Math.PI) / 180;
-  const along = { x: Math.cos(angle), y: Math.sin(angle) };
+  const along = { x: portable.cos(angle), y: portable.sin(angle) };
   return { kind, from: a, to: b, along, measured: Math.abs((b.x - a.x) * along.x + (b.y - a.y) * along.y) };
 }
 

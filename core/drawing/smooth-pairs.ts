@@ -1,5 +1,6 @@
 import type { Chain, Point, Vertex } from '../geometry/contour';
 import type { Strand } from './strand';
+import * as portable from '../geometry/portable-math';
 
 /**
  * Of the ends that meet at each junction the pair that runs on with the least change of direction, for the junctions
@@ -33,7 +34,7 @@ function smoothestPair(
   for (let i = 0; i < ends.length; i++) {
     for (let j = i + 1; j < ends.length; j++) {
       const [a, b] = [ways[i] as Point, ways[j] as Point];
-      const between = Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+      const between = Math.abs(portable.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
       const deflection = Math.PI - between;
       // A hair's breadth of rounding must not decide between equals: the first pair stays.
       if (deflection < best.deflection - 2 ** -30)
@@ -47,7 +48,7 @@ function smoothestPair(
 function oppositePairs(strands: readonly Strand[], ends: readonly number[]): [number, number][] {
   const sorted = ends
     .map((end) => ({ end, way: wayOut(strands, end) }))
-    .map(({ end, way }) => ({ end, angle: Math.atan2(way.y, way.x) }))
+    .map(({ end, way }) => ({ end, angle: portable.atan2(way.y, way.x) }))
     .sort((a, b) => a.angle - b.angle || a.end - b.end);
   const half = sorted.length >> 1;
   return sorted
@@ -67,22 +68,22 @@ export function curvatureOut(strands: readonly Strand[], end: number): number {
   const k = (end & 1) === 0 ? 0 : chain.length - 2;
   const [from, to] = [chain[k] as Vertex, chain[k + 1] as Vertex];
   // 2 sin(angle / 2) / chord with angle = 4 atan(bulge).
-  const bend = (2 * Math.sin(2 * Math.atan(from.bulge))) / Math.hypot(to.x - from.x, to.y - from.y);
+  const bend = (2 * portable.sin(2 * portable.atan(from.bulge))) / Math.hypot(to.x - from.x, to.y - from.y);
   return (end & 1) === 0 ? bend : -bend;
 }
 
 function wayAtStart(chain: Chain): Point {
   const [from, to] = [chain[0] as Vertex, chain[1] as Vertex];
   // The tangent at the start of an arc lies half its angle to the right of the chord: angle / 2 = 2 atan(bulge).
-  return rotated(to.x - from.x, to.y - from.y, -2 * Math.atan(from.bulge));
+  return rotated(to.x - from.x, to.y - from.y, -2 * portable.atan(from.bulge));
 }
 
 function wayAtEnd(chain: Chain): Point {
   const [from, to] = [chain[chain.length - 2] as Vertex, chain[chain.length - 1] as Vertex];
-  return rotated(from.x - to.x, from.y - to.y, 2 * Math.atan(from.bulge));
+  return rotated(from.x - to.x, from.y - to.y, 2 * portable.atan(from.bulge));
 }
 
 const rotated = (x: number, y: number, angle: number): Point => ({
-  x: x * Math.cos(angle) - y * Math.sin(angle),
-  y: x * Math.sin(angle) + y * Math.cos(angle),
+  x: x * portable.cos(angle) - y * portable.sin(angle),
+  y: x * portable.sin(angle) + y * portable.cos(angle),
 });

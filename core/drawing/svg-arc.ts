@@ -3,6 +3,7 @@ import { flatSegment } from './bulge-parts';
 import { conicShape } from './conic-shape';
 import type { Curve } from './shape';
 import { moved, turned, vector, type Transform } from './transform';
+import * as portable from '../geometry/portable-math';
 
 export interface SvgArc {
   readonly from: Point;
@@ -28,7 +29,7 @@ export function svgArc(arc: SvgArc, place: Transform): readonly Curve[] {
   let [rx, ry] = [Math.abs(arc.rx), Math.abs(arc.ry)];
   if (rx === 0 || ry === 0) return line();
   const angle = (arc.turn * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const [cos, sin] = [portable.cos(angle), portable.sin(angle)];
   const halfX = (from.x - to.x) / 2;
   const halfY = (from.y - to.y) / 2;
   const x1 = cos * halfX + sin * halfY;
@@ -47,8 +48,8 @@ export function svgArc(arc: SvgArc, place: Transform): readonly Curve[] {
     sin * cx1 + cos * cy1 + (from.y + to.y) / 2,
     0,
   );
-  const start = Math.atan2((y1 - cy1) / ry, (x1 - cx1) / rx);
-  const end = Math.atan2((-y1 - cy1) / ry, (-x1 - cx1) / rx);
+  const start = portable.atan2((y1 - cy1) / ry, (x1 - cx1) / rx);
+  const end = portable.atan2((-y1 - cy1) / ry, (-x1 - cx1) / rx);
   let sweep = end - start;
   if (arc.sweep && sweep <= 0) sweep += 2 * Math.PI;
   if (!arc.sweep && sweep >= 0) sweep -= 2 * Math.PI;

@@ -1,4 +1,5 @@
 import { chained, unmoved, vector, type Transform } from './transform';
+import * as portable from '../geometry/portable-math';
 
 /** The map of an SVG `transform` attribute (SVG 1.1, 7.6); null where it cannot be read. */
 export function svgTransform(text: string | undefined): Transform | null {
@@ -39,17 +40,17 @@ function oneTransform(name: string, n: readonly number[]): Transform | null {
       const turn = (a * Math.PI) / 180;
       const [cos, sin] =
         a % 90 === 0
-          ? [Math.round(Math.cos(turn)), Math.round(Math.sin(turn))]
-          : [Math.cos(turn), Math.sin(turn)];
+          ? [Math.round(portable.cos(turn)), Math.round(portable.sin(turn))]
+          : [portable.cos(turn), portable.sin(turn)];
       const turned = flat(cos, sin, -sin, cos, 0, 0);
       if (n.length === 1) return turned;
       if (n.length !== 3) return null;
       return chained(flat(1, 0, 0, 1, b, c), chained(turned, flat(1, 0, 0, 1, -b, -c)));
     }
     case 'skewX':
-      return n.length === 1 ? flat(1, 0, Math.tan((a * Math.PI) / 180), 1, 0, 0) : null;
+      return n.length === 1 ? flat(1, 0, portable.tan((a * Math.PI) / 180), 1, 0, 0) : null;
     case 'skewY':
-      return n.length === 1 ? flat(1, Math.tan((a * Math.PI) / 180), 0, 1, 0, 0) : null;
+      return n.length === 1 ? flat(1, portable.tan((a * Math.PI) / 180), 0, 1, 0, 0) : null;
     default:
       return null;
   }

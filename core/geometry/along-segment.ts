@@ -1,4 +1,5 @@
 import { num, type SegmentTable } from './segment-table';
+import * as portable from './portable-math';
 
 /** Unit direction of travel at a point of segment i. */
 export function directionAt(table: SegmentTable, i: number, x: number, y: number, into: Float64Array): void {
@@ -27,7 +28,7 @@ export function alongSegment(table: SegmentTable, i: number, x: number, y: numbe
     const dy = num(table.y1, i) - y0;
     return ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy);
   }
-  return angleOnArc(table, i, x0, y0, x, y) / (4 * Math.atan(num(table.bulge, i)));
+  return angleOnArc(table, i, x0, y0, x, y) / (4 * portable.atan(num(table.bulge, i)));
 }
 
 /** The signed angle at an arc's centre from one point of its circle to another, (−π, π]. */
@@ -43,7 +44,7 @@ export function angleOnArc(
   const fy = fromY - num(table.cy, i);
   // The sine from the way between the points: the centre may be far away.
   const cross = fx * (y - fromY) - fy * (x - fromX);
-  return Math.atan2(cross, fx * (x - num(table.cx, i)) + fy * (y - num(table.cy, i)));
+  return portable.atan2(cross, fx * (x - num(table.cx, i)) + fy * (y - num(table.cy, i)));
 }
 
 /** Point at a fraction of segment i. */
@@ -56,12 +57,12 @@ export function pointAlong(table: SegmentTable, i: number, fraction: number, int
     into[1] = y0 + (num(table.y1, i) - y0) * fraction;
     return;
   }
-  const half = 2 * Math.atan(b) * fraction;
+  const half = 2 * portable.atan(b) * fraction;
   const fx = x0 - num(table.cx, i);
   const fy = y0 - num(table.cy, i);
   // Turned by twice the half angle, as a step from the start: 1 − cos = 2 sin² of the half.
-  const sin = Math.sin(half);
-  const turned = 2 * sin * Math.cos(half);
+  const sin = portable.sin(half);
+  const turned = 2 * sin * portable.cos(half);
   const back = 2 * sin * sin;
   into[0] = x0 - back * fx - turned * fy;
   into[1] = y0 - back * fy + turned * fx;

@@ -1,5 +1,6 @@
 import type { Point, Region, Vertex } from './contour';
 import { arcOf, eachSegment } from './contour-measures';
+import * as portable from './portable-math';
 
 /** Area of a region, its centroid and its second moments about axes through it. mm, mm², mm⁴. */
 export interface AreaMoments {
@@ -35,7 +36,7 @@ export function areaMoments(region: Region): AreaMoments | null {
   const mean = (ixx + iyy) / 2;
   const radius = Math.hypot((ixx - iyy) / 2, ixy);
   // Moment about an axis at angle a: mean + (ixx − iyy)/2·cos 2a − ixy·sin 2a; least where that points against.
-  const weakAxis = Math.atan2(ixy, -(ixx - iyy) / 2) / 2;
+  const weakAxis = portable.atan2(ixy, -(ixx - iyy) / 2) / 2;
   return {
     area,
     centroid: { x: origin.x + cx, y: origin.y + cy },
@@ -57,7 +58,7 @@ interface Sums {
 /** ∮ along the segment of the forms whose curl is 1, x, y, x², y², xy; dx and dy shared alike. */
 function addSegment(sums: Sums, from: Vertex, to: Vertex, origin: Point): void {
   const at = pathOf(from, to, origin);
-  const parts = from.bulge === 0 ? 1 : Math.ceil((4 * Math.atan(Math.abs(from.bulge))) / (Math.PI / 4));
+  const parts = from.bulge === 0 ? 1 : Math.ceil((4 * portable.atan(Math.abs(from.bulge))) / (Math.PI / 4));
   for (let part = 0; part < parts; part++) {
     for (const [node, weight] of gauss) {
       const { x, y, dx, dy } = at((part + (1 + node) / 2) / parts);
@@ -80,12 +81,12 @@ function pathOf(from: Vertex, to: Vertex, origin: Point) {
     return (t: number) => ({ x: from.x - origin.x + t * dx, y: from.y - origin.y + t * dy, dx, dy });
   }
   const { cx, cy } = arcOf(from, to);
-  const turn = 4 * Math.atan(from.bulge);
+  const turn = 4 * portable.atan(from.bulge);
   const rx = from.x - cx;
   const ry = from.y - cy;
   return (t: number) => {
-    const cos = Math.cos(turn * t);
-    const sin = Math.sin(turn * t);
+    const cos = portable.cos(turn * t);
+    const sin = portable.sin(turn * t);
     const x = rx * cos - ry * sin;
     const y = rx * sin + ry * cos;
     return { x: cx - origin.x + x, y: cy - origin.y + y, dx: -y * turn, dy: x * turn };

@@ -3,6 +3,7 @@ import { MeetingNodes } from './meeting-nodes';
 import { alongSegment } from './along-segment';
 import { withRoom, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 /**
  * Segments cut at every place where they meet, gathered into runs. A run is a longest string of pieces with nothing
@@ -178,7 +179,7 @@ function addPiece(
   const bulge = num(elements.bulge, i);
   if (bulge !== 0) {
     const part = toAlong - cutter.fromAlong;
-    table.bulge[piece] = part === 1 ? bulge : Math.tan(Math.atan(bulge) * part);
+    table.bulge[piece] = part === 1 ? bulge : portable.tan(portable.atan(bulge) * part);
     table.cx[piece] = num(elements.cx, i);
     table.cy[piece] = num(elements.cy, i);
     table.radius[piece] = num(elements.radius, i);

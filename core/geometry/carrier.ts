@@ -1,6 +1,7 @@
 import type { Point } from './contour';
 import { pointAlong } from './along-segment';
 import { num, type SegmentTable } from './segment-table';
+import * as portable from './portable-math';
 
 /**
  * A stretch of a segment as a rational curve over t from −1 to 1: (x, y) = middle + (X(t), Y(t)) / W(t) with
@@ -36,8 +37,8 @@ export function carrierOf(table: SegmentTable, segment: number, from: number, to
     const y1 = ((num(table.y1, segment) - num(table.y0, segment)) * (to - from)) / 2;
     return { ...whole, x1, x2: 0, y1, y2: 0, w2: 0, q2: x1 * x1 + y1 * y1, length: 2 * Math.hypot(x1, y1) };
   }
-  const angle = 4 * Math.atan(num(table.bulge, segment)) * (to - from);
-  const b = Math.tan(angle / 4);
+  const angle = 4 * portable.atan(num(table.bulge, segment)) * (to - from);
+  const b = portable.tan(angle / 4);
   const ux = (middle.x - num(table.cx, segment)) / radius;
   const uy = (middle.y - num(table.cy, segment)) / radius;
   const k = -2 * radius * b;
@@ -57,6 +58,6 @@ export function carrierOf(table: SegmentTable, segment: number, from: number, to
 export function fractionAt(carrier: Carrier, t: number): number {
   const { from, to, w2 } = carrier;
   const b = Math.sqrt(w2);
-  const share = b === 0 ? t : Math.atan(b * t) / Math.atan(b);
+  const share = b === 0 ? t : portable.atan(b * t) / portable.atan(b);
   return (from + to) / 2 + (share * (to - from)) / 2;
 }

@@ -1,5 +1,6 @@
 import type { Chain, Vertex } from './contour';
 import { arcOf, segmentLength } from './contour-measures';
+import * as portable from './portable-math';
 
 /** The last `length` mm of a chain, in its direction; all of it where it is shorter. Arcs are cut as arcs. */
 export function chainTail(chain: Chain, length: number): Chain {
@@ -21,12 +22,12 @@ function lastPart(from: Vertex, to: Vertex, fraction: number): Vertex {
     return { x: to.x + (from.x - to.x) * fraction, y: to.y + (from.y - to.y) * fraction, bulge: 0 };
   }
   const { cx, cy } = arcOf(from, to);
-  const quarterAngle = Math.atan(from.bulge) * fraction;
+  const quarterAngle = portable.atan(from.bulge) * fraction;
   const back = -4 * quarterAngle;
   const [x, y] = [to.x - cx, to.y - cy];
   return {
-    x: cx + x * Math.cos(back) - y * Math.sin(back),
-    y: cy + x * Math.sin(back) + y * Math.cos(back),
-    bulge: Math.tan(quarterAngle),
+    x: cx + x * portable.cos(back) - y * portable.sin(back),
+    y: cy + x * portable.sin(back) + y * portable.cos(back),
+    bulge: portable.tan(quarterAngle),
   };
 }

@@ -1,4 +1,5 @@
 import type { Box, Chain, Contour, Point, Vertex } from './contour';
+import * as portable from './portable-math';
 
 /** Signed area, mm²: positive counter-clockwise. Chord polygon (shoelace) plus the circular segment of every arc. */
 export function contourArea(contour: Contour): number {
@@ -42,7 +43,7 @@ export function segmentLength(from: Vertex, to: Vertex): number {
   const b = Math.abs(from.bulge);
   if (b === 0) return chord;
   // Arc length = radius · angle, radius = chord (1 + b²) / (4 b) (DXF reference, bulge), angle = 4 atan b.
-  return ((chord * (1 + b * b)) / b) * Math.atan(b);
+  return ((chord * (1 + b * b)) / b) * portable.atan(b);
 }
 
 /** The smallest box around a contour, its arcs' bellies included; an inside-out box for an empty contour. */
@@ -128,11 +129,11 @@ function capArea(from: Vertex, to: Vertex): number {
   if (b === 0) return 0;
   const chord = chordLength(from, to);
   const size = Math.abs(b);
-  const angle = 4 * Math.atan(size);
+  const angle = 4 * portable.atan(size);
   const radius = (chord * (1 + b * b)) / (4 * size);
   // For flat arcs angle − sin angle cancels; its series keeps the digits.
   const excess =
-    angle < 0.05 ? (angle ** 3 / 6) * (1 - angle ** 2 / 20 + angle ** 4 / 840) : angle - Math.sin(angle);
+    angle < 0.05 ? (angle ** 3 / 6) * (1 - angle ** 2 / 20 + angle ** 4 / 840) : angle - portable.sin(angle);
   return (Math.sign(b) * radius * radius * excess) / 2;
 }
 

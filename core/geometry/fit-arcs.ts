@@ -2,6 +2,7 @@ import type { Chain, Vertex } from './contour';
 import { fitBiarc, type FittedPair } from './fit-biarc';
 import type { FitCurve } from './fit-curve';
 import { mergeArcs } from './fit-merge';
+import * as portable from './portable-math';
 
 export interface FittedArcs {
   /** Lines and arcs from the curve's start to its end, tangent where they meet. */
@@ -47,7 +48,7 @@ const mostAttempts = 6;
 const nearLongest = 1.06;
 /** The error of a biarc grows with the third power of its span; some room for where it does not. */
 const foretold = (tolerance: number, error: number): number =>
-  Math.min(4, 0.98 * Math.cbrt(tolerance / Math.max(error, tolerance / 1000)));
+  Math.min(4, 0.98 * portable.cbrt(tolerance / Math.max(error, tolerance / 1000)));
 
 interface Piece {
   readonly end: number;

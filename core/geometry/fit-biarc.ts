@@ -2,6 +2,7 @@ import type { Point, Vertex } from './contour';
 import type { FitCurve } from './fit-curve';
 import { largestDeviation, largestReach, type Arc } from './fit-deviation';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 export interface FittedPair {
   /** The start of every arc; the end of the last is the curve's point at the span's end. */
@@ -46,8 +47,8 @@ export function fitBiarc(curve: FitCurve, from: number, to: number, limit: numbe
   const error = largestDeviation(curve, from, to, first, last, limit);
   return {
     vertices: [
-      { x: start.x, y: start.y, bulge: flat(Math.tan(firstTurn / 2)) },
-      { x: joint.x, y: joint.y, bulge: flat(Math.tan(lastTurn / 2)) },
+      { x: start.x, y: start.y, bulge: flat(portable.tan(firstTurn / 2)) },
+      { x: joint.x, y: joint.y, bulge: flat(portable.tan(lastTurn / 2)) },
     ],
     error,
   };
@@ -67,7 +68,7 @@ function jointOf(
   arriving: number,
 ): Point {
   const half = (leaving + arriving) / 2;
-  const onCircle = middleOfArc(start, end, Math.tan(half / 2));
+  const onCircle = middleOfArc(start, end, portable.tan(half / 2));
   const joint = jointOnCurve(curve, from, to, start, end, half, leaving - half);
   if (!joint) return onCircle;
   // Nearly circular spans meet the joint circle anywhere, perhaps at an end: then its middle serves better.
@@ -139,17 +140,17 @@ function arcFrom(from: Point, way: Point, to: Point, chordTurn: number): Arc {
     y: from.y,
     wayX: way.x,
     wayY: way.y,
-    curvature: (2 * Math.sin(chordTurn)) / chord,
+    curvature: (2 * portable.sin(chordTurn)) / chord,
     endX: to.x,
     endY: to.y,
   };
 }
 
 const flat = (bulge: number): number => (Math.abs(bulge) < tolerance.straightBulge ? 0 : bulge);
-const turn = (a: Point, b: Point): number => Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+const turn = (a: Point, b: Point): number => portable.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
 const rotated = (way: Point, angle: number): Point => ({
-  x: way.x * Math.cos(angle) - way.y * Math.sin(angle),
-  y: way.x * Math.sin(angle) + way.y * Math.cos(angle),
+  x: way.x * portable.cos(angle) - way.y * portable.sin(angle),
+  y: way.x * portable.sin(angle) + way.y * portable.cos(angle),
 });
 function unit(way: Point): Point {
   const length = Math.hypot(way.x, way.y);

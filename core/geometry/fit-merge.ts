@@ -1,5 +1,6 @@
 import type { Chain, Vertex } from './contour';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 /**
  * A chain in which neighbours that lie on one line or one circle are one segment, as long as it stays within a half
@@ -23,10 +24,10 @@ export function mergeArcs(chain: Chain): { readonly chain: Chain; readonly large
 
 /** The bulge of one segment from `a` to `c` that passes through `b`, or null where the two segments do not share a carrier. */
 function joinedBulge(a: Vertex, b: Vertex, c: Vertex): { bulge: number; shift: number } | null {
-  const angle = 4 * Math.atan(a.bulge) + 4 * Math.atan(b.bulge);
+  const angle = 4 * portable.atan(a.bulge) + 4 * portable.atan(b.bulge);
   if (Math.abs(angle) > Math.PI + tolerance.tangentAngle || a.bulge * b.bulge < 0) return null;
   // Two quarter turns may add up to a half turn and a rounding error.
-  const bulge = Math.max(-1, Math.min(1, Math.tan(angle / 4)));
+  const bulge = Math.max(-1, Math.min(1, portable.tan(angle / 4)));
   const chordX = c.x - a.x;
   const chordY = c.y - a.y;
   const chord = Math.hypot(chordX, chordY);
@@ -34,13 +35,13 @@ function joinedBulge(a: Vertex, b: Vertex, c: Vertex): { bulge: number; shift: n
   // Same carrier: same curvature (2 sin(angle/2) / chord), no corner between, and the middle point on the merged arc.
   const qx = b.x - a.x;
   const qy = b.y - a.y;
-  const curvature = (2 * Math.sin(angle / 2)) / chord;
-  const way = Math.atan2(chordY, chordX) - angle / 2;
-  const f = qy * Math.cos(way) - qx * Math.sin(way) - (curvature / 2) * (qx * qx + qy * qy);
+  const curvature = (2 * portable.sin(angle / 2)) / chord;
+  const way = portable.atan2(chordY, chordX) - angle / 2;
+  const f = qy * portable.cos(way) - qx * portable.sin(way) - (curvature / 2) * (qx * qx + qy * qy);
   const shift = Math.abs((2 * f) / (1 + Math.sqrt(Math.max(0, 1 - 2 * curvature * f))));
   const firstTurn =
-    2 * Math.asin(Math.min(1, Math.abs(curvature) * Math.hypot(qx, qy) * 0.5)) * Math.sign(curvature);
-  const sagittaSlip = (Math.abs(firstTurn - 4 * Math.atan(a.bulge)) * Math.hypot(qx, qy)) / 8;
+    2 * portable.asin(Math.min(1, Math.abs(curvature) * Math.hypot(qx, qy) * 0.5)) * Math.sign(curvature);
+  const sagittaSlip = (Math.abs(firstTurn - 4 * portable.atan(a.bulge)) * Math.hypot(qx, qy)) / 8;
   if (shift > tolerance.onCurve || sagittaSlip > tolerance.onCurve) return null;
   if (qx * chordX + qy * chordY <= 0 || qx * chordX + qy * chordY >= chord * chord) return null;
   return {

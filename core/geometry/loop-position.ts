@@ -3,6 +3,7 @@ import { eachSegment, segmentLength } from './contour-measures';
 import { alongSegment, directionAt, pointAlong } from './along-segment';
 import { addSegment, emptyTable, num, squaredDistance } from './segment-table';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 /** A place on a closed contour: a segment and how far along it (0 its start, 1 its end). */
 export interface LoopPosition {
@@ -73,7 +74,7 @@ export function chainBetween(contour: Contour, from: LoopPosition, to: LoopPosit
     if (end <= start) continue;
     const bulge = (contour[segment] as Vertex).bulge;
     const at = pointAt(contour, { segment, along: start });
-    chain.push({ ...at, bulge: bulge === 0 ? 0 : Math.tan(Math.atan(bulge) * (end - start)) });
+    chain.push({ ...at, bulge: bulge === 0 ? 0 : portable.tan(portable.atan(bulge) * (end - start)) });
   }
   chain.push({ ...pointAt(contour, to), bulge: 0 });
   return withoutPoints(chain);

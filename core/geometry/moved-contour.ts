@@ -1,4 +1,5 @@
 import type { Contour, Point, Region } from './contour';
+import * as portable from './portable-math';
 
 /** A turn about the origin (radians, counter-clockwise), then a move. */
 export interface Motion extends Point {
@@ -7,8 +8,8 @@ export interface Motion extends Point {
 
 /** A contour turned and moved; arcs keep their bulge. */
 export function movedContour(contour: Contour, { turn, x, y }: Motion): Contour {
-  const cos = turn === 0 ? 1 : Math.cos(turn);
-  const sin = turn === 0 ? 0 : Math.sin(turn);
+  const cos = turn === 0 ? 1 : portable.cos(turn);
+  const sin = turn === 0 ? 0 : portable.sin(turn);
   return contour.map((v) => ({
     x: v.x * cos - v.y * sin + x,
     y: v.x * sin + v.y * cos + y,
@@ -20,8 +21,8 @@ export const movedRegion = (region: Region, motion: Motion): Region =>
   region.map((contour) => movedContour(contour, motion));
 
 export function movedPoint(point: Point, { turn, x, y }: Motion): Point {
-  const cos = Math.cos(turn);
-  const sin = Math.sin(turn);
+  const cos = portable.cos(turn);
+  const sin = portable.sin(turn);
   return { x: point.x * cos - point.y * sin + x, y: point.x * sin + point.y * cos + y };
 }
 

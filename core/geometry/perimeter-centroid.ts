@@ -1,5 +1,6 @@
 import type { Point, Region, Vertex } from './contour';
 import { arcOf, eachSegment, segmentLength } from './contour-measures';
+import * as portable from './portable-math';
 
 /** Length of all boundaries and the point where it balances. */
 export interface PerimeterCentroid extends Point {
@@ -34,12 +35,12 @@ function balanceOf(from: Vertex, to: Vertex): Point {
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   if (from.bulge === 0) return middle;
   const { cx, cy } = arcOf(from, to);
-  const half = 2 * Math.atan(Math.abs(from.bulge));
+  const half = 2 * portable.atan(Math.abs(from.bulge));
   // From the centre towards the arc's top, which lies bulge half chords to the right of the chord's middle.
   const top = {
     x: middle.x + (from.bulge * (to.y - from.y)) / 2,
     y: middle.y - (from.bulge * (to.x - from.x)) / 2,
   };
-  const share = Math.sin(half) / half;
+  const share = portable.sin(half) / half;
   return { x: cx + (top.x - cx) * share, y: cy + (top.y - cy) * share };
 }

@@ -3,6 +3,7 @@ import { crossingRoom, crossSegments } from './cross-segments';
 import { angleOnArc, directionAt } from './along-segment';
 import { emptyTable, int, num, type SegmentTable } from './segment-table';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 /** The elements of a raw offset, and which of them came from each segment of the source. */
 export interface RawOffset {
@@ -210,5 +211,5 @@ function isPoint(xs: Float64Array, ys: Float64Array, i: number, x: number, y: nu
 /** Bulge of the part of a segment's carrier between two points on it. */
 function partBulge(table: SegmentTable, i: number, x0: number, y0: number, x1: number, y1: number): number {
   if (num(table.radius, i) === 0) return 0;
-  return Math.tan(angleOnArc(table, i, x0, y0, x1, y1) / 4);
+  return portable.tan(angleOnArc(table, i, x0, y0, x1, y1) / 4);
 }

@@ -1,6 +1,7 @@
 import type { Arrangement } from './arrange';
 import { pointAlong } from './along-segment';
 import { int, num } from './segment-table';
+import * as portable from './portable-math';
 
 /** What becomes of a run: left out, used as it runs, used the other way round. */
 export const drop = 0;
@@ -52,5 +53,5 @@ export function pieceLength({ pieces }: Arrangement, piece: number): number {
   const dy = num(pieces.y1, piece) - num(pieces.y0, piece);
   const b = num(pieces.bulge, piece);
   if (b === 0) return Math.sqrt(dx * dx + dy * dy);
-  return num(pieces.radius, piece) * 4 * Math.atan(Math.abs(b));
+  return num(pieces.radius, piece) * 4 * portable.atan(Math.abs(b));
 }

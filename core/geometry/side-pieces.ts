@@ -1,5 +1,6 @@
 import type { Region } from './contour';
 import { arcOf, eachSegment } from './contour-measures';
+import * as portable from './portable-math';
 
 /**
  * A piece of a boundary along which x is one function of y: a line, or the left or right half of an arc. Level lines
@@ -32,8 +33,8 @@ export function sidePieces(region: Region): readonly SidePiece[] {
         return;
       }
       const { cx, cy, radius } = arcOf(from, to);
-      const start = Math.atan2(from.y - cy, from.x - cx);
-      const end = start + 4 * Math.atan(from.bulge);
+      const start = portable.atan2(from.y - cy, from.x - cx);
+      const end = start + 4 * portable.atan(from.bulge);
       const [first, last] = start < end ? [start, end] : [end, start];
       const cuts = [first, last];
       // x turns back where the arc runs level: at ±π/2.
@@ -43,9 +44,9 @@ export function sidePieces(region: Region): readonly SidePiece[] {
       cuts.sort((a, b) => a - b);
       for (let i = 0; i + 1 < cuts.length; i++) {
         const [a, b] = [cuts[i] as number, cuts[i + 1] as number];
-        const half = Math.cos((a + b) / 2) > 0 ? 1 : -1;
+        const half = portable.cos((a + b) / 2) > 0 ? 1 : -1;
         const ends = [a, b]
-          .map((angle) => ({ x: cx + radius * Math.cos(angle), y: cy + radius * Math.sin(angle) }))
+          .map((angle) => ({ x: cx + radius * portable.cos(angle), y: cy + radius * portable.sin(angle) }))
           .sort((p, q) => p.y - q.y);
         const [low, high] = ends as [{ x: number; y: number }, { x: number; y: number }];
         if (high.y > low.y) pieces.push(piece(low.y, high.y, low.x, high.x, radius, cx, cy, half));

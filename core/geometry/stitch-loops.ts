@@ -6,6 +6,7 @@ import { backward, drop, endOf, forward, startOf } from './runs';
 import { directionAt } from './along-segment';
 import { int, num } from './segment-table';
 import { tolerance } from './tolerance';
+import * as portable from './portable-math';
 
 /**
  * Joins the kept runs into closed loops. Where several meet in one node, each incoming run continues with the first
@@ -112,7 +113,7 @@ function spokeOf(a: Arrangement, fate: Uint8Array, run: number, leaves: boolean)
   return {
     run,
     leaves,
-    angle: Math.atan2(sign * num(direction, 1), sign * num(direction, 0)),
+    angle: portable.atan2(sign * num(direction, 1), sign * num(direction, 0)),
     curvature: sign * bend,
   };
 }
@@ -167,4 +168,5 @@ function piecesOfRing(a: Arrangement, fate: Uint8Array, ring: readonly number[])
 const elementOf = (a: Arrangement, signed: number): number =>
   int(a.elementOf, signed < 0 ? -1 - signed : signed);
 
-const joinedBulge = (a: number, b: number): number => (b === 0 ? 0 : Math.tan(Math.atan(a) + Math.atan(b)));
+const joinedBulge = (a: number, b: number): number =>
+  b === 0 ? 0 : portable.tan(portable.atan(a) + portable.atan(b));

@@ -3,6 +3,7 @@ import { distanceOn, pointOn } from '../geometry/distance-profile';
 import { num, type SegmentTable } from '../geometry/segment-table';
 import { bandOf, type Band } from './band';
 import { clearancePlace, stationOf, type ClearancePlace, type MapPiece } from './clearance-place';
+import * as portable from '../geometry/portable-math';
 
 /** A stretch of the punch whose clearance lies in one band. */
 export interface MapStretch {
@@ -105,6 +106,6 @@ function startOf(table: SegmentTable, { segment }: MapPiece, from: number, to: n
   const bulge = num(table.bulge, segment);
   return {
     ...pointOn(table, segment, from),
-    bulge: bulge === 0 ? 0 : Math.tan(Math.atan(bulge) * (to - from)),
+    bulge: bulge === 0 ? 0 : portable.tan(portable.atan(bulge) * (to - from)),
   };
 }

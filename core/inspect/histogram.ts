@@ -1,3 +1,5 @@
+import * as portable from '../geometry/portable-math';
+
 /** How many values lie in each of some even steps. */
 export interface Histogram {
   /** Where the first step begins, and how wide each is. */
@@ -16,7 +18,7 @@ export function histogram(values: readonly number[]): Histogram {
   const sorted = [...values].sort((a, b) => a - b);
   const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] as number;
   const [least, greatest] = [at(0), at(1)];
-  const middle = (2 * (at(0.75) - at(0.25))) / Math.cbrt(values.length);
+  const middle = (2 * (at(0.75) - at(0.25))) / portable.cbrt(values.length);
   const step = roundStep(Math.max(middle, (greatest - least) / mostSteps) || Math.abs(greatest) || 1);
   const first = Math.floor(least / step);
   const counts = Array.from({ length: Math.floor(greatest / step) - first + 1 }, () => 0);
@@ -31,6 +33,6 @@ const mostSteps = 40;
 
 /** The least of 1, 2 and 5 times a power of ten that is no less. */
 function roundStep(least: number): number {
-  const power = 10 ** Math.floor(Math.log10(least));
+  const power = portable.powerOfTen(portable.decadeOf(least));
   return power * ([1, 2, 5].find((factor) => factor * power >= least) ?? 10);
 }

@@ -1,4 +1,5 @@
 import type { Point, Region } from '../geometry/contour';
+import * as portable from '../geometry/portable-math';
 
 /** A rigid motion in the plane: turned about a point (counter-clockwise, radians), then shifted by dx, dy (mm). */
 export interface Motion {
@@ -12,8 +13,8 @@ export const noMotion: Motion = { dx: 0, dy: 0, turn: 0, about: { x: 0, y: 0 } }
 
 /** A point where the motion takes it. */
 export function movedPoint({ dx, dy, turn, about }: Motion, { x, y }: Point): Point {
-  const cos = Math.cos(turn);
-  const sin = Math.sin(turn);
+  const cos = portable.cos(turn);
+  const sin = portable.sin(turn);
   return {
     x: about.x + dx + (x - about.x) * cos - (y - about.y) * sin,
     y: about.y + dy + (x - about.x) * sin + (y - about.y) * cos,
@@ -30,7 +31,7 @@ export function movedRegion(motion: Motion, region: Region): Region {
 
 /** The motion that takes everything back: about the same point. */
 export function backMotion({ dx, dy, turn, about }: Motion): Motion {
-  const cos = Math.cos(turn);
-  const sin = Math.sin(turn);
+  const cos = portable.cos(turn);
+  const sin = portable.sin(turn);
   return { dx: -(dx * cos + dy * sin), dy: -(dy * cos - dx * sin), turn: -turn, about };
 }

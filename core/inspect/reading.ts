@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/contour';
+import * as portable from '../geometry/portable-math';
 
 /** Something measured on the picture, by the points that were picked. */
 export type Reading =
@@ -23,7 +24,7 @@ export function valueOfReading(reading: Reading): ReadingValue {
     case 'angle': {
       const { at, first, second } = reading;
       const [ax, ay, bx, by] = [first.x - at.x, first.y - at.y, second.x - at.x, second.y - at.y];
-      return { value: Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)), kind: 'angle' };
+      return { value: Math.abs(portable.atan2(ax * by - ay * bx, ax * bx + ay * by)), kind: 'angle' };
     }
   }
 }

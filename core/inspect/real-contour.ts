@@ -2,6 +2,7 @@ import type { Contour, Point, Region, Vertex } from '../geometry/contour';
 import { contourLength, segmentLength } from '../geometry/contour-measures';
 import { directionOf, nearestPosition, pointAt } from '../geometry/loop-position';
 import { tolerance } from '../geometry/tolerance';
+import * as portable from '../geometry/portable-math';
 
 /** A deviation at a place of the designed contour. */
 export interface PlacedDeviation {
@@ -81,9 +82,9 @@ function realLoop(contour: Contour, found: readonly Knot[], outward: 1 | -1): { 
 /** 0 and, on an arc, as many shares as keep its chords within the proof's. */
 function evenShares({ bulge }: Vertex, length: number): readonly number[] {
   if (bulge === 0) return [0];
-  const angle = Math.abs(4 * Math.atan(bulge));
+  const angle = Math.abs(4 * portable.atan(bulge));
   const radius = length / angle;
-  const step = 2 * Math.acos(Math.max(0, 1 - tolerance.proofChord / radius));
+  const step = 2 * portable.acos(Math.max(0, 1 - tolerance.proofChord / radius));
   const count = Math.max(1, Math.ceil(angle / step));
   return Array.from({ length: count }, (_, k) => k / count);
 }

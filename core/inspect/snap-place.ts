@@ -3,6 +3,7 @@ import type { SegmentIndex } from '../geometry/segment-index';
 import { pointAlong } from '../geometry/along-segment';
 import { isBesideArc, num, type SegmentTable } from '../geometry/segment-table';
 import { footOn, insideOf, isBeside } from '../geometry/site';
+import * as portable from '../geometry/portable-math';
 
 /** What a picked point can hold on to. */
 export type SnapKind = 'end' | 'middle' | 'centre' | 'tangent' | 'square' | 'edge';
@@ -75,10 +76,10 @@ function tangentsFrom(table: SegmentTable, segment: number, from: Point): readon
   const [cx, cy] = [num(table.cx, segment), num(table.cy, segment)];
   const away = Math.hypot(from.x - cx, from.y - cy);
   if (radius === 0 || away <= radius) return [];
-  const towards = Math.atan2(from.y - cy, from.x - cx);
-  const half = Math.acos(radius / away);
+  const towards = portable.atan2(from.y - cy, from.x - cx);
+  const half = portable.acos(radius / away);
   return [towards + half, towards - half]
-    .map((angle) => ({ x: cx + radius * Math.cos(angle), y: cy + radius * Math.sin(angle) }))
+    .map((angle) => ({ x: cx + radius * portable.cos(angle), y: cy + radius * portable.sin(angle) }))
     .filter(({ x, y }) => isBesideArc(table, segment, x, y))
     .map((at) => ({ kind: 'tangent', at, segment }));
 }

@@ -1,5 +1,6 @@
 import type { ProgramStyle } from '../program-style';
 import { programComment } from './program-comment';
+import * as portable from '../geometry/portable-math';
 
 /** A line of a program, and which step it came from; null for what stands around the steps. */
 export interface ProgramLine {
@@ -59,7 +60,7 @@ export class BlockWriter {
     if (!lineNumbers) return [];
     const { first, step, digits, padded } = lineNumbers;
     const next = this.number === null ? first : this.number + step;
-    this.number = next < 10 ** digits ? next : first;
+    this.number = next < portable.powerOfTen(digits) ? next : first;
     return [`N${String(this.number).padStart(padded ? digits : 1, '0')}`];
   }
 }

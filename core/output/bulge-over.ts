@@ -1,3 +1,5 @@
+import * as portable from '../geometry/portable-math';
+
 /**
  * The bulge of an arc over a chord whose ends were rounded, so that a flat arc keeps its radius: over a short chord the
  * same bulge would make it smaller or larger by many last decimals, and a control that offsets by itself refuses an
@@ -6,10 +8,10 @@
  */
 export function bulgeOver(bulge: number, exactChord: number, roundedChord: number): number {
   if (bulge === 0 || Math.abs(bulge) > quarterTurn) return bulge;
-  const halfAngle = Math.asin(
-    Math.min(1, Math.sin(2 * Math.atan(Math.abs(bulge))) * (roundedChord / exactChord)),
+  const halfAngle = portable.asin(
+    Math.min(1, portable.sin(2 * portable.atan(Math.abs(bulge))) * (roundedChord / exactChord)),
   );
-  return Math.sign(bulge) * Math.tan(halfAngle / 2);
+  return Math.sign(bulge) * portable.tan(halfAngle / 2);
 }
 
-const quarterTurn = Math.tan(Math.PI / 8);
+const quarterTurn = portable.tan(Math.PI / 8);

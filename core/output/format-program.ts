@@ -9,6 +9,7 @@ import { offsetWord } from './offset-word';
 import type { ProgramStep } from './program-steps';
 import { radiusWord } from './radius-word';
 import { roundArc } from './round-arc';
+import * as portable from '../geometry/portable-math';
 
 export interface ProgramOptions {
   readonly unit: DisplayUnit;
@@ -174,7 +175,7 @@ class Program {
     if (!this.style.feed) return [];
     const inch = this.unit === 'inch';
     const decimals = inch ? this.style.feed.inchDecimals : this.style.feed.mmDecimals;
-    const steps = Math.round((mmPerMinute / this.perUnit()) * 10 ** decimals);
+    const steps = Math.round((mmPerMinute / this.perUnit()) * portable.powerOfTen(decimals));
     // A feed that rounds to nothing would stand still.
     return [`F${numberText(Math.max(1, steps), decimals, this.style.numbers)}`];
   }
@@ -212,7 +213,7 @@ class Program {
 
   /** Steps of the number format. */
   private perMm(): number {
-    return 10 ** this.decimals() / this.perUnit();
+    return portable.powerOfTen(this.decimals()) / this.perUnit();
   }
 
   private perUnit(): number {

@@ -6,6 +6,7 @@ import { leastDistance } from '../geometry/least-distance';
 import { indexOf, pairsWithin, type SegmentIndex } from '../geometry/segment-index';
 import { addSegment, emptyTable, tableOfChain, tableOfRegion } from '../geometry/segment-table';
 import { tolerance } from '../geometry/tolerance';
+import * as portable from '../geometry/portable-math';
 
 /** Outside corners of a member past which the wire runs on instead of rolling round them. */
 export interface SharpPath {
@@ -97,7 +98,7 @@ function cornerOfArc(
   const near = tolerance.sameBoundary;
   if (Math.abs(radius - offset) > near) return null;
   // An arc that ends early, cut off by another part of the path, has no edges to run on along.
-  const swept = 4 * Math.abs(Math.atan(from.bulge));
+  const swept = 4 * Math.abs(portable.atan(from.bulge));
   const isWhole = ({ turn }: SharpCorner) => Math.abs(swept - turn) * offset <= near;
   return (
     corners.find((corner) => Math.hypot(corner.x - cx, corner.y - cy) <= near && isWhole(corner)) ?? null
@@ -112,11 +113,11 @@ function tipOf(
   offset: number,
   miterLimit: number,
 ): readonly Point[] {
-  const half = 2 * Math.abs(Math.atan(from.bulge));
+  const half = 2 * Math.abs(portable.atan(from.bulge));
   const sense = Math.sign(from.bulge);
-  const whole = offset * Math.tan(half);
+  const whole = offset * portable.tan(half);
   // Along the tangent until its distance from the corner, seen along the bisector, is the limit's.
-  const cut = (offset * (miterLimit - Math.cos(half))) / Math.sin(half);
+  const cut = (offset * (miterLimit - portable.cos(half))) / portable.sin(half);
   const ahead = (at: Point, way: number, length: number): Point => ({
     x: at.x - ((way * sense * (at.y - corner.y)) / offset) * length,
     y: at.y + ((way * sense * (at.x - corner.x)) / offset) * length,

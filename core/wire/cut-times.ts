@@ -3,6 +3,7 @@ import type { CutRun, PartName, Plan } from '../plan';
 import type { Machine, TechnologyPass } from '../technology';
 import { membersOf } from './members-of';
 import { blockWork, type WorkStep } from './block-work';
+import * as portable from '../geometry/portable-math';
 
 /** What one pass over a member takes. */
 export interface PassTime {
@@ -115,7 +116,7 @@ function heightOf(work: readonly WorkStep[], pass: number, block: number): numbe
   const relief = step?.member.relief;
   const lean = step?.cut.passes.find((one) => one.pass === pass)?.lean;
   if (!relief || !lean) return block;
-  return (block - (lean === 'relief' ? relief.land : 0)) / Math.cos(relief.angle);
+  return (block - (lean === 'relief' ? relief.land : 0)) / portable.cos(relief.angle);
 }
 
 const priceOf = (minutes: number, { machine: { hourlyPrice } }: ShopValues): number | null =>

@@ -3,6 +3,7 @@ import { arcOf, chainLength, segmentLength } from '../geometry/contour-measures'
 import { mergeArcs } from '../geometry/fit-merge';
 import { tolerance } from '../geometry/tolerance';
 import { chainTail } from '../geometry/chain-tail';
+import * as portable from '../geometry/portable-math';
 
 /** From where in the waste the lead-in comes, on which side of the run the wire is, and how far from it. mm. */
 export interface OffsetLead {
@@ -53,11 +54,11 @@ function startOf([first, second, third]: Chain, lead: OffsetLead) {
   if (!first || !second) return { late: Infinity, least: Infinity, length: 0 };
   const wide = lead.offset * stretchOf(first, second, lead);
   const turn = turnBetween(chordAngle(lead.waste, first), startAngle(first, second));
-  const late = wide * Math.tan(turn / 2);
+  const late = wide * portable.tan(turn / 2);
   const corner = third ? turnBetween(endAngle(first, second), startAngle(second, third)) : 0;
   return {
     late,
-    least: late + wide * Math.tan(corner / 2),
+    least: late + wide * portable.tan(corner / 2),
     length: segmentLength(first, second),
   };
 }
@@ -72,10 +73,11 @@ function stretchOf(first: Vertex, second: Vertex, { side, offset }: OffsetLead):
 }
 
 /** A chord runs half the arc's angle away from the tangents at its ends: 2·atan(bulge). */
-const startAngle = (a: Vertex, b: Point): number => chordAngle(a, b) - 2 * Math.atan(a.bulge);
-const endAngle = (a: Vertex, b: Point): number => chordAngle(a, b) + 2 * Math.atan(a.bulge);
-const chordAngle = (a: Point, b: Point): number => Math.atan2(b.y - a.y, b.x - a.x);
-const turnBetween = (a: number, b: number): number => Math.acos(Math.min(1, Math.max(-1, Math.cos(b - a))));
+const startAngle = (a: Vertex, b: Point): number => chordAngle(a, b) - 2 * portable.atan(a.bulge);
+const endAngle = (a: Vertex, b: Point): number => chordAngle(a, b) + 2 * portable.atan(a.bulge);
+const chordAngle = (a: Point, b: Point): number => portable.atan2(b.y - a.y, b.x - a.x);
+const turnBetween = (a: number, b: number): number =>
+  portable.acos(Math.min(1, Math.max(-1, portable.cos(b - a))));
 const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** Both runs as one; the pieces that meet become one segment where they lie on one line or circle. */

@@ -1,6 +1,7 @@
 import type { Contour, Vertex } from '../geometry/contour';
 import { arcOf, segmentLength } from '../geometry/contour-measures';
 import type { LoopPosition } from '../geometry/loop-position';
+import * as portable from '../geometry/portable-math';
 
 /** A place of a loop where a tab and the lead-in beside it may lie. Stations are mm along the loop from its first vertex. */
 export interface LeadPlace {
@@ -128,8 +129,8 @@ export const stationOf = ({ starts }: Stations, { segment, along }: LoopPosition
 
 /** Turn between two neighbouring segments where they meet, radians, 0 to π. */
 function turnAt(before: Vertex, at: Vertex, after: Vertex): number {
-  const arriving = Math.atan2(at.y - before.y, at.x - before.x) + 2 * Math.atan(before.bulge);
-  const leaving = Math.atan2(after.y - at.y, after.x - at.x) - 2 * Math.atan(at.bulge);
+  const arriving = portable.atan2(at.y - before.y, at.x - before.x) + 2 * portable.atan(before.bulge);
+  const leaving = portable.atan2(after.y - at.y, after.x - at.x) - 2 * portable.atan(at.bulge);
   const turn = leaving - arriving;
-  return Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)));
+  return Math.abs(portable.atan2(portable.sin(turn), portable.cos(turn)));
 }

@@ -12,6 +12,7 @@ import { chordedLoop, counterClockwise, leaningRun } from './leaning-run';
 import { contourAt } from './taper-chain';
 import { leanOf, type ChordWishes } from './taper-chords';
 import { taperedLoop, type TaperLoop } from './taper-loop';
+import * as portable from '../geometry/portable-math';
 
 /** A relief in numbers: what of the die is straight, how steep the rest is and how it is cut. mm and radians. */
 export interface ReliefPlan {
@@ -42,7 +43,7 @@ export const growthOf = ({ height, land, angle }: ReliefPlan): number =>
   exitEnlargement(height, { land, relief: angle });
 
 /** Square to a leaning wire is less than level: what is `distance` from a wall at the angle is so far in the plane. */
-export const levelDistance = (distance: number, angle: number): number => distance / Math.cos(angle);
+export const levelDistance = (distance: number, angle: number): number => distance / portable.cos(angle);
 
 /** What is cut with a leaning wire, or the place that it can't get round. */
 export type LeaningCuts =
@@ -196,5 +197,5 @@ export function greatestLean(
     const own = Math.hypot(lean.x, lean.y);
     if (own > run) [run, at] = [own, { x: pair.lower.x, y: pair.lower.y }];
   }
-  return { angle: Math.atan(run / height), at };
+  return { angle: portable.atan(run / height), at };
 }

@@ -4,6 +4,7 @@ import { chainBetween, nearestPosition, positionAfter } from '../geometry/loop-p
 import { tolerance } from '../geometry/tolerance';
 import type { CutRun } from '../plan';
 import { earlyRun } from './early-run';
+import * as portable from '../geometry/portable-math';
 
 /**
  * A run along a contour as a control that offsets by itself is told it: begun a little earlier, so that it is cut from
@@ -52,8 +53,8 @@ function comesFrom(lead: Chain): Point | null {
   const [from, to] = [lead.at(-2), lead.at(-1)];
   if (!from || !to) return null;
   if (from.bulge === 0) return from;
-  const way = Math.atan2(to.y - from.y, to.x - from.x) + 2 * Math.atan(from.bulge);
-  return { x: to.x - Math.cos(way), y: to.y - Math.sin(way) };
+  const way = portable.atan2(to.y - from.y, to.x - from.x) + 2 * portable.atan(from.bulge);
+  return { x: to.x - portable.cos(way), y: to.y - portable.sin(way) };
 }
 
 /** What lies behind a point of a contour, in the direction of a run: as much as it may begin earlier. */

@@ -2,6 +2,7 @@ import type { Chain, Contour, Point } from '../geometry/contour';
 import { directionOf, pointAt, type LoopPosition } from '../geometry/loop-position';
 import type { RunEnd } from './cut-layout';
 import { besidePlace, isFree, isWayFree, type LoopRoom } from './loop-room';
+import * as portable from '../geometry/portable-math';
 
 /** The begin of a run in the direction of travel, or its end. */
 export type RunSide = 'begin' | 'end';
@@ -90,4 +91,4 @@ export function leadTo(
 }
 
 /** tan(90° / 4) (DXF reference, bulge). */
-const quarterTurn = Math.tan(Math.PI / 8);
+const quarterTurn = portable.tan(Math.PI / 8);

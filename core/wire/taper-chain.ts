@@ -1,6 +1,7 @@
 import type { Chain, Contour, Point, Vertex } from '../geometry/contour';
 import { arcOf, reversedChain, segmentLength } from '../geometry/contour-measures';
 import type { TaperLoop, TaperPair } from './taper-loop';
+import * as portable from '../geometry/portable-math';
 
 /** Pairs of a run: as a chain, the last pair's vertices end it. */
 export type TaperChain = readonly TaperPair[];
@@ -65,18 +66,18 @@ export const between = (a: Point, b: Point, share: number): Point => ({
 export function pointOfSegment(from: Vertex, to: Point, share: number): Point {
   if (from.bulge === 0 || (from.x === to.x && from.y === to.y)) return between(from, to, share);
   const { cx, cy } = arcOf(from, { ...to, bulge: 0 });
-  const turn = 4 * Math.atan(from.bulge) * share;
+  const turn = 4 * portable.atan(from.bulge) * share;
   const [x, y] = [from.x - cx, from.y - cy];
   return {
-    x: cx + x * Math.cos(turn) - y * Math.sin(turn),
-    y: cy + x * Math.sin(turn) + y * Math.cos(turn),
+    x: cx + x * portable.cos(turn) - y * portable.sin(turn),
+    y: cy + x * portable.sin(turn) + y * portable.cos(turn),
   };
 }
 
 function startOfPart(own: TaperPair, next: TaperPair, start: number, end: number): TaperPair {
   const part = (from: Vertex, to: Vertex): Vertex => ({
     ...pointOfSegment(from, to, start),
-    bulge: from.bulge === 0 ? 0 : Math.tan(Math.atan(from.bulge) * (end - start)),
+    bulge: from.bulge === 0 ? 0 : portable.tan(portable.atan(from.bulge) * (end - start)),
   });
   return { lower: part(own.lower, next.lower), upper: part(own.upper, next.upper) };
 }

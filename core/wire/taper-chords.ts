@@ -3,6 +3,7 @@ import { arcOf } from '../geometry/contour-measures';
 import { tolerance } from '../geometry/tolerance';
 import { pointOfSegment, type TaperChain } from './taper-chain';
 import type { TaperPair } from './taper-loop';
+import * as portable from '../geometry/portable-math';
 
 export interface ChordWishes {
   /** How far a chord may be from its arc, mm. */
@@ -43,11 +44,11 @@ export const leanOf = ({ lower, upper }: TaperPair): Point => ({
 });
 
 function chords(own: TaperPair, next: TaperPair, within: number): TaperPair[] {
-  const turn = 4 * Math.atan(own.upper.bulge !== 0 ? own.upper.bulge : own.lower.bulge);
+  const turn = 4 * portable.atan(own.upper.bulge !== 0 ? own.upper.bulge : own.lower.bulge);
   const radius = Math.max(radiusOf(own.lower, next.lower), radiusOf(own.upper, next.upper));
   const outside = turn < 0;
   // Sagitta r (1 − cos half); round the outside r (1 / cos half − 1).
-  const half = Math.acos(outside ? radius / (radius + within) : Math.max(0, 1 - within / radius));
+  const half = portable.acos(outside ? radius / (radius + within) : Math.max(0, 1 - within / radius));
   const count = Math.max(1, Math.ceil(Math.abs(turn) / (2 * half)));
   if (outside) return roundTheOutside(own, next, turn, count);
   return Array.from({ length: count }, (_, k) => pairAt(own, next, k / count));
@@ -55,7 +56,7 @@ function chords(own: TaperPair, next: TaperPair, within: number): TaperPair[] {
 
 /** Corners of the polygon about the arc whose edges touch it at equal steps, and its ends. */
 function roundTheOutside(own: TaperPair, next: TaperPair, turn: number, count: number): TaperPair[] {
-  const stretch = 1 / Math.cos(turn / count / 2);
+  const stretch = 1 / portable.cos(turn / count / 2);
   const corner = (k: number): TaperPair => ({
     lower: outwards(own.lower, next.lower, (k + 0.5) / count, stretch),
     upper: outwards(own.upper, next.upper, (k + 0.5) / count, stretch),

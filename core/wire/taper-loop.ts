@@ -2,6 +2,7 @@ import type { Contour, Point, Vertex } from '../geometry/contour';
 import { arcOf } from '../geometry/contour-measures';
 import { cornerTurn, turnBetween } from '../geometry/segment-turn';
 import { carrierOf, footOn, meetingOf, parallelCarrier, type Carrier } from './taper-carriers';
+import * as portable from '../geometry/portable-math';
 
 /**
  * One stretch of a ruled surface: a segment below and the one above it that is run in the same time. A stretch about
@@ -92,7 +93,7 @@ export function taperedLoop(lower: Contour, growth: number, corners: TaperCorner
     const cone = cones.get(i);
     if (cone !== undefined) {
       const from = ends[(i + count - 1) % count] as Point;
-      loop.push({ lower: { ...at(i), bulge: 0 }, upper: { ...from, bulge: Math.tan(cone / 4) } });
+      loop.push({ lower: { ...at(i), bulge: 0 }, upper: { ...from, bulge: portable.tan(cone / 4) } });
     }
     const bulge = bulgeAbove(at(i), carrier(i), upper(i), moves[i] === true, start, end);
     if (bulge === null) return { ok: false, at: at(i) };
@@ -109,7 +110,7 @@ function movesWhole(lower: Contour, i: number, growth: number, corners: TaperCor
   const to = lower[(i + 1) % count] as Vertex;
   const { radius } = arcOf(from, to);
   if (radius + Math.sign(from.bulge) * growth <= 0) return true;
-  if (corners === 'conical' || 4 * Math.atan(Math.abs(from.bulge)) > greatestTurn) return false;
+  if (corners === 'conical' || 4 * portable.atan(Math.abs(from.bulge)) > greatestTurn) return false;
   const isEdge = (a: Vertex, b: Vertex): boolean =>
     a.bulge * from.bulge <= 0 || arcOf(a, b).radius >= edgeShare * radius;
   return (
@@ -149,20 +150,20 @@ function bulgeAbove(
   const turn = centre
     ? turnAbout(centre, start, end, own.sense)
     : turnOfChord(start, end, own.radius, lower.bulge);
-  const half = 4 * Math.atan(Math.abs(lower.bulge));
+  const half = 4 * portable.atan(Math.abs(lower.bulge));
   // Running backwards shows as nearly a whole turn.
-  return turn > 0 && turn < half + Math.PI / 2 ? own.sense * Math.tan(turn / 4) : null;
+  return turn > 0 && turn < half + Math.PI / 2 ? own.sense * portable.tan(turn / 4) : null;
 }
 
 function turnAbout(centre: Point, start: Point, end: Point, sense: 1 | -1): number {
   const [ax, ay] = [start.x - centre.x, start.y - centre.y];
   const [bx, by] = [end.x - centre.x, end.y - centre.y];
-  const angle = sense * Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+  const angle = sense * portable.atan2(ax * by - ay * bx, ax * bx + ay * by);
   return angle < 0 ? angle + 2 * Math.PI : angle;
 }
 
 function turnOfChord(start: Point, end: Point, radius: number, bulge: number): number {
   const chord = Math.hypot(end.x - start.x, end.y - start.y);
-  const turn = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
+  const turn = 2 * portable.asin(Math.min(1, chord / (2 * radius)));
   return Math.abs(bulge) > 1 ? 2 * Math.PI - turn : turn;
 }

@@ -6,6 +6,7 @@ import { carrierOf, meetingOf } from './taper-carriers';
 import { compensationRoom } from './compensation-room';
 import type { PreparedRegion } from '../geometry/offset-region';
 import type { MemberRole } from '../plan';
+import * as portable from '../geometry/portable-math';
 
 /**
  * The contours that a control is told which offsets by itself: opened a little more than the wire opens them, so that
@@ -29,7 +30,7 @@ function withoutFlatFillets(loop: Contour, radius: number): Contour {
   const isFlat = (i: number): boolean => {
     const [before, from, to] = [at(i - 1), at(i), at(i + 1)];
     if (from.bulge === 0 || before.bulge !== 0 || to.bulge !== 0) return false;
-    if (4 * Math.atan(Math.abs(from.bulge)) > littleTurn) return false;
+    if (4 * portable.atan(Math.abs(from.bulge)) > littleTurn) return false;
     return Math.abs(arcOf(from, to).radius - radius) <= tolerance.sameBoundary;
   };
   return loop.flatMap((vertex, i) => {

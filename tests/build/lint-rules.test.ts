@@ -36,6 +36,7 @@ test.each([
   ['core/lint-test.ts', 'export const gap = -1e-9;', 'no-restricted-syntax'],
   ['core/lint-test.ts', 'export const now = Date.now();', 'no-restricted-globals'],
   ['core/lint-test.ts', 'export const some = Math.random();', 'no-restricted-properties'],
+  ['core/lint-test.ts', 'export const up = Math.sin(1);', 'no-restricted-properties'],
   ['core/lint-test.ts', "console.log('x');", 'no-restricted-globals'],
   ['electron/lint-test.ts', 'export default 1;', 'no-restricted-syntax'],
   ['electron/lint-test.ts', 'export const x: any = 1;', '@typescript-eslint/no-explicit-any'],

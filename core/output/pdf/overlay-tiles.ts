@@ -2,6 +2,7 @@ import type { Box, Point, Region } from '../../geometry/contour';
 import { boxAround, contourBox, eachSegment } from '../../geometry/contour-measures';
 import { pointAlong } from '../../geometry/along-segment';
 import { addSegment, emptyTable, num } from '../../geometry/segment-table';
+import * as portable from '../../geometry/portable-math';
 
 /** A page's share of a chart. */
 export interface Tile {
@@ -89,7 +90,7 @@ function eachChord(lines: Region, look: (x0: number, y0: number, x1: number, y1:
   const at = new Float64Array(2);
   for (const contour of lines) {
     eachSegment(contour, (from, to) => {
-      const parts = Math.max(1, Math.ceil(Math.abs(4 * Math.atan(from.bulge)) / lookedChord));
+      const parts = Math.max(1, Math.ceil(Math.abs(4 * portable.atan(from.bulge)) / lookedChord));
       const table = emptyTable(1);
       addSegment(table, from.x, from.y, to.x, to.y, from.bulge);
       let [x, y] = [from.x, from.y];

@@ -1,6 +1,7 @@
 import type { Box, Chain, Contour, Point, Region, Vertex } from '../../geometry/contour';
 import { arcOf, segmentBox } from '../../geometry/contour-measures';
 import type { Area, Paper } from './paper';
+import * as portable from '../../geometry/portable-math';
 
 /** A window on the paper through which part of the drawing is seen at a scale. */
 export interface PaperView {
@@ -119,15 +120,15 @@ function addSegment(view: PaperView, from: Vertex, to: Vertex): void {
     return;
   }
   const { cx, cy } = arcOf(from, to);
-  const angle = 4 * Math.atan(from.bulge);
+  const angle = 4 * portable.atan(from.bulge);
   const parts = Math.ceil(Math.abs(angle) / longestCurve);
   const step = angle / parts;
   // The cubic through both ends and the middle of an arc (error sin⁶(θ/4) · 4/27 of the radius at 45°: 0.0004 %).
-  const handle = (4 / 3) * Math.tan(step / 4);
+  const handle = (4 / 3) * portable.tan(step / 4);
   let [rx, ry] = [from.x - cx, from.y - cy];
   for (let k = 1; k <= parts; k++) {
-    const cos = Math.cos(k * step);
-    const sin = Math.sin(k * step);
+    const cos = portable.cos(k * step);
+    const sin = portable.sin(k * step);
     const [sx, sy] = [from.x - cx, from.y - cy];
     const [ex, ey] = k === parts ? [to.x - cx, to.y - cy] : [sx * cos - sy * sin, sx * sin + sy * cos];
     const a = onPaper(view, { x: cx + rx - handle * ry, y: cy + ry + handle * rx });

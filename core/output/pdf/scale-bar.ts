@@ -2,6 +2,7 @@ import type { Point } from '../../geometry/contour';
 import { formatLength, mmPerInch } from '../../units';
 import { writeText } from './paper';
 import { setStroke, type PaperView } from './paper-view';
+import * as portable from '../../geometry/portable-math';
 
 /** A bar of a round length of the part, at most 40 mm on paper, its right end at a place of the paper. */
 export function scaleBar(view: PaperView, end: Point, units: string): void {
@@ -20,7 +21,7 @@ const longest = 40;
 
 /** The largest of 1, 2 and 5 times a power of ten that is no more. */
 export function roundLength(most: number): number {
-  const power = 10 ** Math.floor(Math.log10(most));
+  const power = portable.powerOfTen(portable.decadeOf(most));
   const factor = [5, 2, 1].find((candidate) => candidate * power <= most) ?? 1;
   return factor * power;
 }
