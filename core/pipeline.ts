@@ -4,7 +4,7 @@ import { cornerChoiceFindings } from './check/corner-choice-findings';
 import { blockSites } from './block-sites';
 import { choicesOf, cutWishes } from './cut-wishes-of';
 import { memberId } from './member-id';
-import { verifyProgram, type ProgramVerdict } from './check/verify-program';
+import { verifyProgram, type ProgramVerdict } from './output/verify-program';
 import { toleranceFindings } from './check/tolerance-findings';
 import { dieSetFindings } from './check/die-set/die-set-findings';
 import { dieSetChecks, dieSetQuery } from './die-set-query';

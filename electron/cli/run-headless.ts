@@ -2,7 +2,7 @@ import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { FollowedJob } from '../../core/follow-contours';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { UnitCandidate } from '../../core/drawing/unit-candidates';
-import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { ProgramVerdict } from '../../core/output/verify-program';
 import type { Job } from '../../core/job';
 import type { OutputFile } from '../../core/output/output-file';
 import { writeSummary } from '../../core/output/write-summary';

@@ -1,4 +1,4 @@
-import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { ProgramVerdict } from '../../core/output/verify-program';
 import type { Job } from '../../core/job';
 import { done, type Result } from '../../core/problem';
 import { openFile } from '../services/open-file';

@@ -1,5 +1,5 @@
 import { CircleCheck, OctagonAlert } from 'lucide-react';
-import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { ProgramVerdict } from '../../core/output/verify-program';
 import { DialogFrame } from '../controls/dialog-frame';
 import { useApp } from '../state/use-app';
 

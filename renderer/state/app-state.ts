@@ -2,7 +2,7 @@ import type { SectionLine } from '../../core/die/tool-section';
 import type { Drawing } from '../../core/drawing/drawing';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { Job } from '../../core/job';
-import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { ProgramVerdict } from '../../core/output/verify-program';
 import type { OpenedJob } from '../../core/open-job-file';
 import type { Problem } from '../../core/problem';
 import type { DisplayUnit } from '../../core/units';

@@ -1,5 +1,5 @@
 import type { ProgramSheet } from '../../core/block-program';
-import type { ProgramVerdict } from '../../core/check/verify-program';
+import type { ProgramVerdict } from '../../core/output/verify-program';
 import type { SurveyedDrawing } from '../../core/drawing-stages';
 import type { EvenPosition } from '../../core/inspect/even-position';
 import type { MeasuredParts } from '../../core/inspect/inspection';

@@ -1,4 +1,5 @@
 import { materialName, heightOf, passesOf, type Job } from '../../job';
+import { writeJobFile } from '../../job-file';
 import type { Block, Plan } from '../../plan';
 import { sayLength } from '../../say';
 import { formatLength, type DisplayUnit } from '../../units';
@@ -7,6 +8,7 @@ import { cautions } from '../cautions';
 import { namedHoles } from '../named-holes';
 import { offsetWord } from '../offset-word';
 import { passName } from '../pass-name';
+import { sealOf } from '../seal-of';
 import { offsetNumber, writableKind } from '../program-steps';
 import { reliefRows } from '../relief-rows';
 import { timeRows } from '../time-rows';
@@ -50,6 +52,16 @@ function jobFacts(job: Job, plan: Plan): readonly (readonly [string, string])[] 
     ['Coordinates', `the drawing's, in ${job.output.unit === 'inch' ? 'inch' : 'mm'}`],
     ...reliefRows(plan).map(({ label, text }) => [label, text] as const),
     ['Smallest inside radius', `die ${sayLength(plan.reach.die)}, punch ${sayLength(plan.reach.punch)}`],
+    ...(plan.released ? sealFacts(job) : []),
+  ];
+}
+
+/** As the programs carry it: whoever holds both can compare. */
+function sealFacts(job: Job): readonly (readonly [string, string])[] {
+  const { job: ofJob, drawing } = sealOf(job, writeJobFile(job));
+  return [
+    ['Seal, job', ofJob],
+    ['Seal, drawing', drawing],
   ];
 }
 

@@ -27,7 +27,12 @@ describe('arcs over 180 degrees', () => {
   it('inward: disc and slot shrink together, and the disc of the offset rolls about the corners between them', () => {
     // What is left about each corner C: from P on the circle to X, where circle and slot cross, to Q on the slot's side;
     // less the sector about C and the circle's cap over PX.
-    const [c, p, x, q] = [[4, 3], [3.2, 2.4], [Math.sqrt(12), 2], [4, 2]] as const;
+    const [c, p, x, q] = [
+      [4, 3],
+      [3.2, 2.4],
+      [Math.sqrt(12), 2],
+      [4, 2],
+    ] as const;
     const kite = Math.abs((x[0] - c[0]) * (q[1] - p[1]) - (x[1] - c[1]) * (q[0] - p[0])) / 2;
     const turn = Math.atan(3 / 4) - Math.asin(1 / 2);
     const left = kite - Math.acos(0.6) / 2 - (16 / 2) * (turn - Math.sin(turn));

@@ -6,6 +6,7 @@ import { passesOf, type Job } from '../../../core/job';
 import { cautions } from '../../../core/output/cautions';
 import { namedHoles } from '../../../core/output/named-holes';
 import type { OutputFile } from '../../../core/output/output-file';
+import { openSeal } from '../../../core/output/program-seal';
 import { sheetFiles } from '../../../core/output/pdf/sheet-files';
 import type { Plan } from '../../../core/plan';
 import { jobOn } from '../../support/dxf-of';
@@ -235,4 +236,21 @@ test('a chart of something that is gone is a problem that names it', () => {
 test('the same job has the same bytes', () => {
   const once = () => made(drafted).files.map(({ text }) => text);
   expect(once()).toEqual(once());
+});
+
+test('a released setup sheet carries the seal of its programs, a draft none', () => {
+  const job = jobOn([roundedRectangle(20, 10, 1)], { sheet });
+  const { plan, files } = made(job);
+  expect(plan.released).toBe(true);
+  const outputs = createPipeline().files(job);
+  if (!outputs.ok) throw new Error(outputs.problem.what);
+  const programs = outputs.value.filter(({ name }) => name.endsWith('.nc'));
+  expect(programs.length).toBeGreaterThan(1);
+  const words = textOf(named(files, 'setup'));
+  for (const { text } of programs) {
+    const seal = openSeal(text);
+    expect(words).toContain(seal?.job);
+    expect(words).toContain(seal?.drawing);
+  }
+  expect(textOf(named(made(drafted).files, 'setup'))).not.toContain('Seal');
 });

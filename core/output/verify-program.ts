@@ -1,4 +1,4 @@
-import { openSeal, type Seal } from '../output/program-seal';
+import { openSeal, type Seal } from './program-seal';
 
 /** A block's program as the job gives it now, without its seal. */
 export interface ExpectedProgram {
