@@ -26,9 +26,20 @@ const sentences: Record<string, (doing: Doing) => readonly [code: string, what: 
 };
 sentences['EPERM'] = sentences['EACCES'] as (typeof sentences)[string];
 sentences['EEXIST'] = sentences['ENOTDIR'] as (typeof sentences)[string];
-for (const code of ['ESTALE', 'ENOTCONN', 'ENXIO', 'ENODEV', 'EHOSTDOWN', 'EHOSTUNREACH', 'ETIMEDOUT']) {
+for (const code of [
+  'ESTALE',
+  'ENETDOWN',
+  'ENETUNREACH',
+  'ENOTCONN',
+  'ENXIO',
+  'ENODEV',
+  'EHOSTDOWN',
+  'EHOSTUNREACH',
+  'ETIMEDOUT',
+]) {
   sentences[code] = sentences['EIO'] as (typeof sentences)[string];
 }
+sentences['EDQUOT'] = sentences['ENOSPC'] as (typeof sentences)[string];
 sentences['EMFILE'] = sentences['EBUSY'] as (typeof sentences)[string];
 
 /**
