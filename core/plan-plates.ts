@@ -32,7 +32,7 @@ export interface PlannedPlate {
 }
 
 /**
- * The opening of a plate for one punch: designed from the punch, cut like a die, and held against the punch as cut.
+ * The opening of a plate for one punch: designed from the punch as the wire leaves it, cut like a die, and held against the punch as cut.
  * Nothing is cut for a punch without an outline, or with a fit that no table has.
  */
 export function planPlate(pair: Pair, clearance: number, query: PlateQuery): PlannedPlate {
@@ -40,14 +40,17 @@ export function planPlate(pair: Pair, clearance: number, query: PlateQuery): Pla
   const { punch, contourId, use } = pair;
   const size = punch.designed.length === 0 ? 1 : sizeOf(punch.designed);
   const allowed = fitAllowance(fitOnSize(query.fit, size), 'plug');
-  const reach = query.corners === 'relieved' ? reachOf(wireDiameter, passes) : null;
+  const relieved =
+    query.corners === 'relieved'
+      ? { reach: reachOf(wireDiameter, passes), largestOffset: largestOffset(wireDiameter, passes) }
+      : null;
   const { member, findings } = planMember({
     id: memberId(use, contourId, plate),
     role: 'die',
     part: plate,
     contourId,
     givesSize: false,
-    designed: allowed.ok ? plateOpening(punch.designed, allowed.value.gap, reach) : [],
+    designed: allowed.ok ? plateOpening(punch.asCut, allowed.value.gap, relieved) : [],
     corners: [],
     sharp: rollingPath,
     wireDiameter,
@@ -67,6 +70,10 @@ export function planPlate(pair: Pair, clearance: number, query: PlateQuery): Pla
   const own = plateFindings.of({ plate, contourId, opening, allowance: allowed.value, clearance });
   return { opening, findings: [...findings, ...own] };
 }
+
+/** Every pass has to get into a pocket, the rough one with its stock first of all. */
+const largestOffset = (wireDiameter: number, passes: readonly WirePass[]): number =>
+  Math.max(...passes.map(({ sparkGap, stockLeft }) => wireDiameter / 2 + sparkGap + stockLeft));
 
 /** The pair with the openings that fit its punch. */
 export const withPlates = ({ pair, findings }: PairPlan, planned: readonly PlannedPlate[]): PairPlan =>

@@ -8,21 +8,33 @@ import * as portable from '../geometry/portable-math';
 /**
  * The opening of a plate that a punch goes through: its outline with a gap all round, negative where it presses. Where
  * corners are to be relieved, a round pocket at each that the wire would leave a fillet in, so that the punch does not
- * bind there: its radius is R / sin(α/2) for the reach R and the corner's angle α, just what lets the wire in.
+ * bind there: its radius is R / sin(α/2) for the largest offset R of a pass and the corner's angle α, just what lets
+ * the wire in.
  */
-export function plateOpening(punch: Region, gap: number, reliefReach: number | null): Region {
+export function plateOpening(punch: Region, gap: number, relieved: PocketWire | null): Region {
   // What is cut out inside a punch does not concern the plate around it.
   const outline = punch.filter((contour) => contourArea(contour) > 0);
   const opening = offsetRegion(outline, gap);
-  if (reliefReach === null) return opening;
+  if (relieved === null) return opening;
   const pockets = opening.flatMap((contour) =>
     cornerPlaces(contour)
       .filter(
-        ({ kind, drawnRadius, angle }) => kind === 'convex' && drawnRadius < reliefReach && angle > sharpest,
+        ({ kind, drawnRadius, angle }) =>
+          kind === 'convex' && drawnRadius < relieved.reach && angle > sharpest,
       )
-      .map((corner) => pocket(contour, corner, reliefReach)),
+      .map((corner) => pocket(contour, corner, relieved.largestOffset)),
   );
-  return pockets.reduce((region, own) => combineRegions(region, [own], 'union'), opening);
+  const relievedOpening = pockets.reduce((region, own) => combineRegions(region, [own], 'union'), opening);
+  // Steel between two pockets that hangs on nothing falls out.
+  return relievedOpening.filter((contour) => contourArea(contour) > 0);
+}
+
+/** The wire that pockets are made for, mm. */
+export interface PocketWire {
+  /** Smallest inside radius that the finishing pass leaves. */
+  readonly reach: number;
+  /** Largest distance of a pass from the contour. */
+  readonly largestOffset: number;
 }
 
 /** Corners sharper than this, radians, would take a pocket six times the reach. */
@@ -31,9 +43,9 @@ const sharpest = (20 * Math.PI) / 180;
 /** The wire goes into it with a little room. */
 const room = 1.02;
 
-function pocket(contour: Contour, corner: CornerPlace, reach: number): Contour {
+function pocket(contour: Contour, corner: CornerPlace, offset: number): Contour {
   const { x, y } = tipOf(contour, corner);
-  const radius = (room * reach) / portable.sin(corner.angle / 2);
+  const radius = (room * offset) / portable.sin(corner.angle / 2);
   return [
     { x: x + radius, y, bulge: 1 },
     { x: x - radius, y, bulge: 1 },

@@ -1,6 +1,6 @@
 import { endConditions } from '../../core/die/punch-strength';
 import type { PunchSheet } from '../../core/die/punch-sheet';
-import { punchSafety } from '../../core/die/die-rules';
+import { punchSafety, widthsLookedAt } from '../../core/die/die-rules';
 import { saySource } from '../../core/die/sourced';
 import type { DieSetSettings } from '../../core/die-set-settings';
 import type { Job } from '../../core/job';
@@ -77,7 +77,11 @@ export function PunchPart({ job, punches }: { job: Job; punches: readonly PunchS
               onPointerLeave={() => hoverTarget(app, null)}
             >
               <th scope="row">{contourId}</th>
-              <td>{narrowest ? formatLength(narrowest.width, unit) : '–'}</td>
+              <td>
+                {narrowest
+                  ? formatLength(narrowest.width, unit)
+                  : `over ${formatLength(widthsLookedAt * job.stock.thickness, unit)}`}
+              </td>
               <td>{strength ? shortNumber(strength.slenderness) : '–'}</td>
               <td>{strength ? formatQuantity(strength.bucklingLoad, 'force', unit) : '–'}</td>
               <td>{strength ? `${shortNumber(strength.safety)} (${strength.limit})` : '–'}</td>
