@@ -8,7 +8,7 @@ import { dieSetRows, type DieSetRow } from './die-set-rows';
 /** Every number of the die set as CSV (RFC 4180) in metric and inch units, with the rule it comes from. */
 export function dieSetCsv(plan: Plan, job: Job): string {
   const header = ['group', 'what', 'value', 'unit', 'value (inch)', 'unit (inch)', 'rule'];
-  const rows = dieSetRows(plan.dieSet, job).map((row) => {
+  const rows = dieSetRows(plan, job).map((row) => {
     const [metric, unit, inch, inchUnit] = numbersOf(row);
     return [plainCell(row.group), plainCell(row.label), metric, unit, inch, inchUnit, plainCell(row.rule)];
   });

@@ -6,7 +6,7 @@ import { dieSetRows, type DieSetRow } from './die-set-rows';
 /** The die set's part of the summary: parts of each tool, then every number. */
 export function dieSetLines(plan: Plan, job: Job): readonly string[] {
   const { tools } = plan.dieSet;
-  const rows = dieSetRows(plan.dieSet, job);
+  const rows = dieSetRows(plan, job);
   const groups = [...new Set(rows.map(({ group }) => group))];
   return [
     ...tools.flatMap(({ tool, parts }) => [

@@ -10,6 +10,7 @@ import { strippingSource } from '../die/stripping-force';
 import { leastBridge } from '../die/strip-rules';
 import { saySource } from '../die/sourced';
 import type { Job } from '../job';
+import type { Pair, Plan } from '../plan';
 
 /** One number of the die set: what it is, in which unit, and by which rule. */
 export interface DieSetRow {
@@ -21,8 +22,9 @@ export interface DieSetRow {
 }
 
 /** Every number of the die set in reading order, for summary and CSV. */
-export function dieSetRows(dieSet: DieSet, job: Job): readonly DieSetRow[] {
+export function dieSetRows({ dieSet, pairs }: Plan, job: Job): readonly DieSetRow[] {
   return [
+    ...pairs.flatMap(fitRows),
     ...dieSet.tools.flatMap((sheet) => [...forceRows(sheet), ...blockRows(sheet), ...punchRows(sheet, job)]),
     ...dieSet.walls.map(({ kind, contourId, width }): DieSetRow => ({
       group: 'Piece',
@@ -33,6 +35,23 @@ export function dieSetRows(dieSet: DieSet, job: Job): readonly DieSetRow[] {
     })),
     ...stripRows(dieSet),
     ...oneBlockRows(dieSet),
+  ];
+}
+
+/** The fits of plates on their punch, and of a plug in its hole. */
+function fitRows({ contourId, use, gap, fit, plates }: Pair): readonly DieSetRow[] {
+  const rows = (group: string, wanted: number, rule: string, asCut: Pair['fit']): readonly DieSetRow[] => {
+    const row = rowOf(group);
+    return [
+      row(`gap per side ${contourId}`, wanted, 'length', rule),
+      ...(asCut ? [row(`least gap as cut ${contourId}`, asCut.least, 'length', 'exact distance')] : []),
+    ];
+  };
+  return [
+    ...(use === 'mate' ? rows('Plug and hole', gap, 'typed, or the middle of ISO 286-1 limits', fit) : []),
+    ...plates.flatMap(({ member, gap: own, reason, fit: asCut }) =>
+      rows(member.part === 'stripper' ? 'Stripper' : 'Punch retainer', own, reason, asCut),
+    ),
   ];
 }
 

@@ -1,7 +1,8 @@
 import { readReliefAngle } from '../../core/die/relief-rules';
 import { stockMaterial, stockMaterials } from '../../core/die/stock-materials';
 import { followTable } from '../../core/follow-table';
-import type { Job } from '../../core/job';
+import { ownMaterialsOf, type Job } from '../../core/job';
+import { mergedMaterials } from '../../core/materials-file';
 import { done, failed, type Result } from '../../core/problem';
 import { drawingUnits, parseLength, type DrawingUnit } from '../../core/units';
 import { dieSetOptions } from './die-set-options';
@@ -37,11 +38,13 @@ const changeByOption: Readonly<Record<Exclude<OptionName, 'out' | FileOption>, C
       drawing: { ...job.drawing, gapTolerance },
     })),
   material: (job, material) => {
-    if (!stockMaterial(material)) {
-      const known = stockMaterials.map(({ id }) => id).join(', ');
+    // Own materials go by the name that their owner gave them.
+    const own = job.ownMaterials.find(({ name }) => name === material);
+    if (!own && !stockMaterial(material, ownMaterialsOf(job))) {
+      const known = [...stockMaterials, ...job.ownMaterials].map(({ id }) => id).join(', ');
       return refuse('material', `"${material}" is not in the stock table`, `Use one of ${known}.`);
     }
-    return done({ ...job, stock: { ...job.stock, material } });
+    return done({ ...job, stock: { ...job.stock, material: own?.id ?? material } });
   },
   thickness: (job, text) =>
     withLength('thickness', text, (thickness) => ({ ...job, stock: { ...job.stock, thickness } })),
@@ -110,7 +113,8 @@ export function changeJob(
 
 const noFiles: OptionFiles = { technology: undefined, style: undefined };
 
-function withFiles(job: Job, { technology, style }: OptionFiles): Job {
+function withFiles(before: Job, { technology, style, materials = [] }: OptionFiles): Job {
+  const job = { ...before, ownMaterials: [...mergedMaterials(before.ownMaterials, materials)] };
   const styled = style ? { ...job, output: { ...job.output, style } } : job;
   return technology ? followTable({ ...styled, technology, passRule: 'table' }) : styled;
 }

@@ -20,6 +20,7 @@ export function helpText(): string {
     '  --gap-tolerance L     end points nearer than this are joined',
     '  --material ID         stock:',
     ...stockMaterials.map(({ id, name }) => `                        ${id} (${name})`),
+    '  --materials FILE      own materials (.diewright-materials.json); --material then takes their names too',
     '  --thickness L         stock thickness',
     '  --clearance L|P%|table  clearance per side: a length, a share of the thickness, or the table value',
     '  --technology FILE     technology table (.diewright-technology.json): passes by wire and height, machine, price',

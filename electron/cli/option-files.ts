@@ -1,3 +1,5 @@
+import type { OwnMaterial } from '../../core/die/own-material';
+import { materialsFileEnding, readMaterialsFile } from '../../core/materials-file';
 import { styleFileEnding, type ProgramStyle } from '../../core/program-style';
 import { done, failed, type Result } from '../../core/problem';
 import { shippedStyles } from '../../core/shipped-styles';
@@ -11,6 +13,7 @@ import type { Arguments } from './read-arguments';
 export interface OptionFiles {
   readonly technology: Technology | undefined;
   readonly style: ProgramStyle | undefined;
+  readonly materials?: readonly OwnMaterial[] | undefined;
 }
 
 /** Opens and reads the files that options name; --style may name one of the shipped styles instead. */
@@ -19,7 +22,11 @@ export async function optionFiles(changes: Arguments['changes']): Promise<Result
   if (!technology.ok) return technology;
   const shipped = Object.entries(shippedStyles).find(([name]) => name === changes.style)?.[1];
   const style = shipped ? done(shipped) : await read(changes.style, readStyleFile, styleFileEnding);
-  return style.ok ? done({ technology: technology.value, style: style.value }) : style;
+  if (!style.ok) return style;
+  const materials = await read(changes.materials, readMaterialsFile, materialsFileEnding);
+  return materials.ok
+    ? done({ technology: technology.value, style: style.value, materials: materials.value })
+    : materials;
 }
 
 async function read<T>(

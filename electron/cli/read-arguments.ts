@@ -7,6 +7,7 @@ const options = {
   unit: { type: 'string' },
   'gap-tolerance': { type: 'string' },
   material: { type: 'string' },
+  materials: { type: 'string' },
   thickness: { type: 'string' },
   clearance: { type: 'string' },
   technology: { type: 'string' },

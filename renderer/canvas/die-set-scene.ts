@@ -10,6 +10,11 @@ export interface Disc extends Point {
   readonly diameter: number;
 }
 
+export interface ToolName extends Point {
+  readonly part: 'die block' | 'pressure';
+  readonly text: string;
+}
+
 /** The die set made ready to be drawn at any zoom, in the drawing's coordinates. */
 export interface DieSetScene {
   readonly blocks: readonly PathChunk[];
@@ -20,6 +25,8 @@ export interface DieSetScene {
   readonly joints: readonly PathChunk[];
   readonly sections: readonly PathChunk[];
   readonly centres: readonly Point[];
+  /** What is whose, where there are several tools: at a block's upper left corner and beside a centre. */
+  readonly names: readonly ToolName[];
 }
 
 export function buildDieSet(dieSet: DieSet): DieSetScene {
@@ -42,7 +49,16 @@ export function buildDieSet(dieSet: DieSet): DieSetScene {
     ),
     sections: contourChunks(sections.flatMap(({ section }) => section.outline)),
     centres: dieSet.tools.flatMap(({ force }) => (force?.centre ? [force.centre] : [])),
+    names: dieSet.tools.length > 1 ? dieSet.tools.flatMap(namesOf) : [],
   };
+}
+
+function namesOf({ tool, block, force }: DieSet['tools'][number]): readonly ToolName[] {
+  const { outline } = block;
+  return [
+    ...(outline ? [{ part: 'die block' as const, text: tool.name, x: outline.minX, y: outline.maxY }] : []),
+    ...(force?.centre ? [{ part: 'pressure' as const, text: tool.name, ...force.centre }] : []),
+  ];
 }
 
 interface PlacedStrip {

@@ -123,6 +123,7 @@ windowTest('sharp corners in sections, each with its measures', async () => {
   const { rows, button } = parts(page);
   await rows.first().waitFor();
   await page.locator('body').press('s');
+  await choose(page, 'Die relief', /land/i);
   await choose(page, 'Members that are split', /^the die/);
   const sections = page.getByRole('list', { name: 'Sections' });
   await sections.getByRole('listitem').first().waitFor();

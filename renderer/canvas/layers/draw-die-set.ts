@@ -2,7 +2,7 @@ import type { SectionLine } from '../../../core/die/tool-section';
 import type { Point } from '../../../core/geometry/contour';
 import type { PicturePart } from '../../state/app-state';
 import { toScreen } from '../../state/viewport';
-import type { DieSetScene, Disc } from '../die-set-scene';
+import type { DieSetScene, Disc, ToolName } from '../die-set-scene';
 import type { View } from '../drawing-space';
 import { strokeChunks } from '../path-chunk';
 
@@ -28,6 +28,23 @@ export function drawDieSet(
     strokeChunks(context, view, scene.joints, { color: ink, width: 2 });
   }
   if (isShown('pressure')) for (const centre of scene.centres) drawCentre(context, centre, view);
+  for (const name of scene.names) if (isShown(name.part)) drawName(context, name, view);
+}
+
+/** Inside the block's corner, or to the right of the centre; on paper, so that it can be read over lines. */
+function drawName(context: CanvasRenderingContext2D, { part, text, ...at }: ToolName, view: View): void {
+  const { x, y } = toScreen(view.viewport, view.size, at);
+  const left = part === 'die block' ? x + 6 : x + centreRadius + 8;
+  const middle = part === 'die block' ? y + 12 : y;
+  context.font = '12px system-ui, sans-serif';
+  context.textAlign = 'left';
+  context.textBaseline = 'middle';
+  context.setLineDash([]);
+  context.lineWidth = 4;
+  context.strokeStyle = view.palette.paper;
+  context.strokeText(text, left, middle);
+  context.fillStyle = part === 'die block' ? view.palette.die : view.palette.ink;
+  context.fillText(text, left, middle);
 }
 
 /** Where the section below the picture is taken: a chain line across it, with arrows the way one looks. */

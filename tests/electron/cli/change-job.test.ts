@@ -124,3 +124,24 @@ test('the die set on the command line', () => {
     });
   }
 });
+
+test('own materials from a file are taken by their name', () => {
+  const material = {
+    id: 'own-1',
+    name: 'mill strip 4711',
+    family: null,
+    clearance: 0.07,
+    shearStrength: 300,
+    tensileStrength: null,
+    source: 'certificate',
+  };
+  const files = { technology: undefined, style: undefined, materials: [material] };
+  const result = changeJob(job, { material: 'mill strip 4711' }, files);
+  if (!result.ok) throw new Error(result.problem.what);
+  expect(result.value.ownMaterials).toEqual([material]);
+  expect(result.value.stock.material).toBe('own-1');
+  expect(changeJob(job, { material: 'mill strip 4711' })).toMatchObject({
+    ok: false,
+    problem: { where: '--material' },
+  });
+});
