@@ -1,4 +1,4 @@
-import type { Region } from './contour';
+import type { Point, Region } from './contour';
 import { arcOf, eachSegment } from './contour-measures';
 import * as portable from './portable-math';
 
@@ -42,13 +42,18 @@ export function sidePieces(region: Region): readonly SidePiece[] {
         if ((k + 0.5) * Math.PI > first) cuts.push((k + 0.5) * Math.PI);
       }
       cuts.sort((a, b) => a - b);
+      // Neighbours meet in the very vertex: a level through it crosses one of them, not both or neither.
+      const [atFirst, atLast] = start < end ? [from, to] : [to, from];
+      const placeAt = (angle: number): Point => {
+        if (angle === first) return atFirst;
+        if (angle === last) return atLast;
+        return { x: cx + radius * portable.cos(angle), y: cy + radius * portable.sin(angle) };
+      };
       for (let i = 0; i + 1 < cuts.length; i++) {
         const [a, b] = [cuts[i] as number, cuts[i + 1] as number];
         const half = portable.cos((a + b) / 2) > 0 ? 1 : -1;
-        const ends = [a, b]
-          .map((angle) => ({ x: cx + radius * portable.cos(angle), y: cy + radius * portable.sin(angle) }))
-          .sort((p, q) => p.y - q.y);
-        const [low, high] = ends as [{ x: number; y: number }, { x: number; y: number }];
+        const ends = [placeAt(a), placeAt(b)].sort((p, q) => p.y - q.y);
+        const [low, high] = ends as [Point, Point];
         if (high.y > low.y) pieces.push(piece(low.y, high.y, low.x, high.x, radius, cx, cy, half));
       }
     });
