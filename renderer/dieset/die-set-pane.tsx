@@ -3,7 +3,7 @@ import { useAppState } from '../state/use-app';
 import { BlockPart } from './block-part';
 import { MatesPart } from './mates-part';
 import { PlatesPart } from './plates-part';
-import { ForcePart } from './force-part';
+import { ForcePart, StrokePart } from './force-part';
 import { OneBlockPart } from './one-block-part';
 import { PunchPart } from './punch-part';
 import { SectionsPart } from './sections-part';
@@ -29,10 +29,11 @@ export function DieSetPane() {
               <ToolsPart job={job} dieSet={dieSet} />
               <PlatesPart job={job} pairs={plan.pairs} />
               <StripPart job={job} strip={dieSet.strip} />
+              <StrokePart job={job} />
             </>
           )}
           {dieSet.tools.map((sheet) => (
-            <ForcePart key={sheet.tool.id} job={job} sheet={sheet} />
+            <ForcePart key={sheet.tool.id} sheet={sheet} />
           ))}
           {dieSet.tools.length > 0 && (
             <PunchPart job={job} punches={dieSet.tools.flatMap(({ punches }) => punches)} />

@@ -20,13 +20,12 @@ import { MoreRows, mostRows } from './more-rows';
 import { SpringsLine } from './springs-line';
 
 /** Force of one stroke of a tool, its press, springs and centre of pressure. */
-export function ForcePart({ job, sheet }: { job: Job; sheet: ToolSheet }) {
+export function ForcePart({ sheet }: { sheet: ToolSheet }) {
   const { tool, force, cuts } = sheet;
   const unit = useAppState((state) => state.unit);
   const say = (newton: number) => formatQuantity(newton, 'force', unit);
   return (
     <Part title={`Force: ${tool.name}`} {...(force ? { aside: say(force.needed) } : {})}>
-      <ForceChoices job={job} />
       {force ? (
         <ForceFacts force={force} />
       ) : (
@@ -132,15 +131,16 @@ function ForceFacts({ force }: { force: ForceSheet }) {
 
 type Force = DieSetSettings['force'];
 
-function ForceChoices({ job }: { job: Job }) {
+/** What every tool's force goes by: strength, dull edges, press, shear on the edges, stripping and knockout. */
+export function StrokePart({ job }: { job: Job }) {
   const app = useApp();
   const { force } = job.dieSet;
   const change = (part: Partial<Force>, say: string, turning = false) =>
     editJob(app, setDieSet, { say, change: { force: { ...force, ...part } } }, turning);
   return (
-    <>
+    <Part title="Stroke">
       <p className="part-line">
-        By{' '}
+        Force by{' '}
         <Choice<Force['by']>
           label="Force by"
           value={force.by}
@@ -173,6 +173,6 @@ function ForceChoices({ job }: { job: Job }) {
       </p>
       <EdgeShearLine job={job} />
       <SpringsLine job={job} />
-    </>
+    </Part>
   );
 }
