@@ -19,7 +19,9 @@ export interface ClearanceQuery {
 
 /** A contour that the clearance swallows or splits, or a feature narrower than twice the clearance that the member loses. */
 export function lostFeatures(query: ClearanceQuery): readonly Finding[] {
-  return query.designed.length === 1 ? narrowFeatures(query) : [lostContour(query)];
+  if (query.designed.length !== 1) return [lostContour(query)];
+  // A plug that presses is larger than its hole: it loses nothing.
+  return query.clearance > 0 ? narrowFeatures(query) : [];
 }
 
 function narrowFeatures(query: ClearanceQuery): readonly Finding[] {

@@ -113,9 +113,10 @@ function cures({ pair, reach, clearance, corners }: FitQuery, place: Narrowing):
   const { role } = place.member;
   const radius = reach[role] - clearance;
   const other = role === 'die' ? 'punch' : 'die';
+  const words = wordsOf(pair);
   const section = {
     kind: 'section',
-    say: `Open the ${role} here by sections, or change the contour of the ${other}.`,
+    say: `Open the ${words[role]} here by sections, or change the contour of the ${words[other]}.`,
   } as const;
   const corner = insideCornerAt(corners, role, place.fit.leastAt, extent(place.outline));
   const isRounded = corner !== null && corner.drawingRadius[other] + corner.shift[role] >= reach[role];
@@ -132,7 +133,7 @@ function cures({ pair, reach, clearance, corners }: FitQuery, place: Narrowing):
             at: corner.place.at,
             side: 'outside',
             rule: { rule: 'match' },
-            say: `Round the ${other} at this corner to ${sayLength(radius)}, so that the clearance stays even.${priced}`,
+            say: `Round the ${words[other]} at this corner to ${sayLength(radius)}, so that the clearance stays even.${priced}`,
           } as const,
         ]
       : []),
@@ -140,7 +141,7 @@ function cures({ pair, reach, clearance, corners }: FitQuery, place: Narrowing):
       kind: 'match-corners',
       member: other,
       radius,
-      say: `Round all outside corners of the ${other} to match, here to ${sayLength(radius)}.${priced}`,
+      say: `Round all outside corners of the ${words[other]} to match, here to ${sayLength(radius)}.${priced}`,
     },
     section,
   ];

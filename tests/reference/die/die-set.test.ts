@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { DieSetSettings } from '../../../core/die-set-settings';
 import { newDieSet } from '../../../core/die-set-settings';
 import type { Contour } from '../../../core/geometry/contour';
-import { contourBox, reversedContour } from '../../../core/geometry/contour-measures';
+import { contourBox } from '../../../core/geometry/contour-measures';
+import { readJobFile, writeJobFile } from '../../../core/job-file';
 import { createPipeline } from '../../../core/pipeline';
 import type { Job } from '../../../core/job';
 import type { Plan } from '../../../core/plan';
@@ -289,8 +290,30 @@ describe('sections', () => {
   });
 });
 
-it('a job of the first version still loads, with the starting die set', () => {
-  const plan = planOf([circle(10), reversedContour(circle(3))]);
-  expect(plan.dieSet.arrangement).toBe('simple');
-  expect(plan.dieSet.strip).toBeNull();
+describe('jobs saved before', () => {
+  const saved = (change: (dieSet: Record<string, unknown>, job: Record<string, unknown>) => void): string => {
+    const job = JSON.parse(writeJobFile(jobOn([circle(10)]))) as { dieSet: Record<string, unknown> };
+    change(job.dieSet, job);
+    return JSON.stringify(job);
+  };
+
+  it('there was a die set load with the starting one', () => {
+    const read = readJobFile(
+      saved((_, job) => {
+        delete job['dieSet'];
+      }),
+    );
+    expect(read.ok && read.value.dieSet).toEqual(newDieSet);
+  });
+
+  it('plates had passes of their own, and mates fits, load with none', () => {
+    const read = readJobFile(
+      saved((dieSet) => {
+        delete dieSet['plugFits'];
+        for (const plate of ['stripper', 'retainer'])
+          delete (dieSet[plate] as Record<string, unknown>)['passes'];
+      }),
+    );
+    expect(read.ok && read.value.dieSet).toEqual(newDieSet);
+  });
 });
