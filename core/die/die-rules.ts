@@ -1,5 +1,5 @@
 import type { MaterialFamily } from './edge-types';
-import { commonPractice, fromMemory, type Sourced } from './sourced';
+import { commonPractice, type Sourced } from './sourced';
 
 const practice = (value: number) => commonPractice(value, 'common practice');
 
@@ -64,7 +64,7 @@ export const blockByStock: readonly { readonly upToInch: number; readonly blockI
 
 export const blockByStockSource = 'die block thickness for mild steel strip, common practice';
 
-/** Screws and dowels by the block's thickness, mm: nominal diameter. */
+/** Screws and dowels by the block's thickness, mm: nominal diameter (socket head screws, press tool handbooks, from memory). */
 export const screwByBlock: readonly { readonly upTo: number; readonly diameter: number }[] = [
   { upTo: 16, diameter: 5 },
   { upTo: 20, diameter: 6 },
@@ -72,8 +72,3 @@ export const screwByBlock: readonly { readonly upTo: number; readonly diameter: 
   { upTo: 32, diameter: 10 },
   { upTo: Infinity, diameter: 12 },
 ];
-
-export const screwSource: Sourced = fromMemory(
-  1,
-  'socket head screws by block thickness, press tool handbooks',
-);

@@ -4,7 +4,6 @@ import type { SingleBlock } from './single-block';
 
 /** Where things are in the block: at the die's edge (the narrow face), or at the punch's (the wide face). */
 export type BlockFace = 'die edge' | 'punch edge';
-export const blockFaces: readonly BlockFace[] = ['die edge', 'punch edge'];
 
 export interface FaceContours {
   /** Path of the wire's centre in the plane of this face. */

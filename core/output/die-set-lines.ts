@@ -1,6 +1,6 @@
 import type { Job } from '../job';
 import type { Plan } from '../plan';
-import { sayAngle, sayForce, sayLength, shortNumber } from '../say';
+import { sayAngle, sayForce, sayGap, shortNumber } from '../say';
 import { dieSetRows, type DieSetRow } from './die-set-rows';
 
 /** The die set's part of the summary: parts of each tool, then every number. */
@@ -26,7 +26,7 @@ export function dieSetLines(plan: Plan, job: Job): readonly string[] {
 export function sayRow({ value, kind }: DieSetRow): string {
   switch (kind) {
     case 'length':
-      return value < 0 ? `−${sayLength(-value)}` : sayLength(value);
+      return sayGap(value);
     case 'force':
       return sayForce(value);
     case 'angle':

@@ -1,4 +1,5 @@
 import type { ProvedOneBlock } from '../../core/die/die-set';
+import { clearanceAfterRegrinds } from '../../core/die/single-block';
 import type { Job } from '../../core/job';
 import { degrees, formatLength } from '../../core/units';
 import { Choice } from '../controls/choice';
@@ -85,7 +86,7 @@ function Lean({ block: { kerf, height, clearance, solved } }: { block: ProvedOne
         {say(solved.drift)}
       </Fact>
       <Fact label="0.1 mm off both faces opens it by" source="(g + g) tan θ">
-        {say(0.2 * Math.tan(solved.tilt))}
+        {say(clearanceAfterRegrinds(0, 0.1, 0.1, solved.tilt))}
       </Fact>
       <Fact label="0.01° more takes" source="dc/dθ">
         {say(-solved.perHundredthDegree)}
