@@ -26,7 +26,7 @@ export function DieSetPane() {
           <MatesPart job={job} plan={plan} />
           {dieSet.tools.length > 0 && (
             <>
-              <ToolsPart job={job} dieSet={dieSet} />
+              <ToolsPart job={job} dieSet={dieSet} clearance={plan.clearance.perSide} />
               <PlatesPart job={job} pairs={plan.pairs} />
               <StripPart job={job} strip={dieSet.strip} />
               <StrokePart job={job} />

@@ -1,13 +1,14 @@
 import type { DieSet } from '../../core/die/die-set';
 import type { DieSetSettings } from '../../core/die-set-settings';
 import type { Job } from '../../core/job';
+import { formatLength } from '../../core/units';
 import { Choice } from '../controls/choice';
 import { CountInput } from '../controls/number-input';
 import { Part } from '../drawing/part';
 import { setDieSet } from '../state/edits/set-die-set';
 import { editJob } from '../state/job-edit';
 import { hoverTarget } from '../state/select-target';
-import { useApp } from '../state/use-app';
+import { useApp, useAppState } from '../state/use-app';
 import { MoreRows, mostRows } from './more-rows';
 
 type Arrangement = DieSetSettings['arrangement'];
@@ -18,9 +19,17 @@ const words: Readonly<Record<Arrangement, string>> = {
   compound: 'blanked and pierced in one stroke',
 };
 
+export interface ToolsPartProps {
+  readonly job: Job;
+  readonly dieSet: DieSet;
+  /** Per side, mm. */
+  readonly clearance: number;
+}
+
 /** How the tool works, and which contour is on which of its parts. */
-export function ToolsPart({ job, dieSet }: { job: Job; dieSet: DieSet }) {
+export function ToolsPart({ job, dieSet, clearance }: ToolsPartProps) {
   const app = useApp();
+  const unit = useAppState((state) => state.unit);
   const { arrangement, stationsApart } = job.dieSet;
   return (
     <Part title="Tools" aside={dieSet.tools.map(({ tool }) => tool.name).join(', ')}>
@@ -57,7 +66,7 @@ export function ToolsPart({ job, dieSet }: { job: Job; dieSet: DieSet }) {
             {stationsApart === 1 ? 'step' : 'steps'} of the strip apart
           </>
         )}
-        .
+        ; {formatLength(clearance, unit)} of clearance per side.
       </p>
       <ul className="plain-rows" aria-label="Parts of the tools">
         {dieSet.tools.flatMap(({ tool, parts }) =>
