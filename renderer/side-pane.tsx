@@ -29,7 +29,7 @@ export function SidePane() {
         <Tabs.Trigger className="side-tab" value="drawing">
           Drawing
         </Tabs.Trigger>
-        <Tabs.Trigger className="side-tab" value="die set">
+        <Tabs.Trigger className="side-tab" value="die-set">
           Die set
         </Tabs.Trigger>
         <Tabs.Trigger className="side-tab" value="inspect">
@@ -45,7 +45,7 @@ export function SidePane() {
       <Tabs.Content className="side-content" value="drawing" tabIndex={-1}>
         <DrawingPane />
       </Tabs.Content>
-      <Tabs.Content className="side-content" value="die set" tabIndex={-1}>
+      <Tabs.Content className="side-content" value="die-set" tabIndex={-1}>
         <DieSetPane />
       </Tabs.Content>
       <Tabs.Content className="side-content" value="inspect" tabIndex={-1}>

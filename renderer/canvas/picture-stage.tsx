@@ -117,7 +117,7 @@ function Geometry({ scene: whole, contours, lines, view }: PictureProps) {
         drawLines(context, lines, view, contours === null);
       if (contours) drawContours(context, contours, view, pane, isShown);
       if (!scene || pane === 'drawing') return;
-      if (pane === 'die set') {
+      if (pane === 'die-set') {
         drawMembers(context, scene, view, isShown);
         drawDieSet(context, scene.dieSet, view, isShown);
         return;
@@ -170,7 +170,7 @@ function Overlay({ scene, contours, lines, view }: PictureProps) {
         drawGapPlaces(context, openPlaces(bars, job.drawing.gapTolerance), view, view.palette.stop);
       if (hovered?.kind === 'gaps')
         drawGapPlaces(context, bars[hovered.bar]?.places ?? [], view, view.palette.focus);
-      if (pane === 'die set' && scene) drawSectionLine(context, sectionLineOf(scene.plan, sectionAt), view);
+      if (pane === 'die-set' && scene) drawSectionLine(context, sectionLineOf(scene.plan, sectionAt), view);
       if (pane === 'drawing') {
         if (contours && !hidden.includes('repairs'))
           drawRepairs(context, contours.drawing.repairs, view, unit, picked);

@@ -23,6 +23,8 @@ export function DialogFrame({ title, children, onClose, isWide = false }: Dialog
             className={isWide ? 'dialog dialog-wide' : 'dialog'}
             aria-describedby={undefined}
             onEscapeKeyDown={keepOpenWhileTyping}
+            // The library goes from the last control round to the first without scrolling there.
+            onFocus={({ target }) => target.scrollIntoView({ block: 'nearest' })}
           >
             <Dialog.Title className="dialog-title">{title}</Dialog.Title>
             {children}

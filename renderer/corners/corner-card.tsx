@@ -32,7 +32,7 @@ export function CornerCard({ job, plan, name }: { job: Job; plan: Plan; name: Co
           : 'drawn sharp'}
         .
       </p>
-      <table className="table">
+      <table className="table" aria-label="Rules of this corner">
         <tbody>
           <tr>
             <th scope="row">{capital(inside)}, inside</th>

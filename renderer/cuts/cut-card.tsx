@@ -33,7 +33,7 @@ export function CutCard({ job, plan, name }: { job: Job; plan: Plan; name: CutNa
         {cut.id}
         {cut.starts.length > 1 ? `, stretch ${name.stretch + 1} of ${cut.starts.length}` : ''}
       </p>
-      <table className="table">
+      <table className="table" aria-label="Start hole, lead-in and tab">
         <tbody>
           {start && start.kind !== 'edge' && (
             <>

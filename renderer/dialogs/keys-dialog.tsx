@@ -8,9 +8,10 @@ export function KeysDialog() {
   const { store } = useApp();
   const state = useAppState((whole) => whole);
   const isMac = isMacPage(window);
+  const close = () => store.setState({ dialog: null });
   return (
-    <DialogFrame title="Keys" onClose={() => store.setState({ dialog: null })}>
-      <dl className="keys">
+    <DialogFrame title="Keys" onClose={close}>
+      <dl className="keys" tabIndex={0} role="group" aria-label="Commands and their keys">
         {commandList
           .filter(({ shortcuts }) => shortcuts.length > 0)
           .map((command) => (
@@ -30,6 +31,11 @@ export function KeysDialog() {
           </div>
         ))}
       </dl>
+      <div className="dialog-buttons">
+        <button type="button" className="button button-strong" onClick={close}>
+          Close
+        </button>
+      </div>
     </DialogFrame>
   );
 }

@@ -101,7 +101,7 @@ function Openings({ plate, pairs }: { plate: PlateName; pairs: readonly Pair[] }
   );
   return (
     <>
-      <table className="table table-numbers">
+      <table className="table table-numbers" aria-label={`Holes of the ${plate}`}>
         <thead>
           <tr>
             <th scope="col">Opening</th>

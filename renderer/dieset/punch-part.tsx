@@ -58,7 +58,7 @@ export function PunchPart({ job, punches }: { job: Job; punches: readonly PunchS
         />{' '}
         of pressure.
       </p>
-      <table className="table table-numbers">
+      <table className="table table-numbers" aria-label="Punches under load">
         <thead>
           <tr>
             <th scope="col">Punch</th>

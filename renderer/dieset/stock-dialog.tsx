@@ -28,7 +28,7 @@ export function StockDialog() {
   return (
     <DialogFrame title="Stock table" onClose={close} isWide>
       <div className="technology-rows">
-        <table className="table">
+        <table className="table" aria-label="Stock materials">
           <thead>
             <tr>
               <th scope="col">Material</th>

@@ -40,7 +40,7 @@ export function ContourSection({ job, drawing }: { job: Job; drawing: Drawing })
       <p className="panel-note">
         Click a contour in the picture to pick it out; a double click, or X, takes it or leaves it out.
       </p>
-      <table className="table rows">
+      <table className="table rows" aria-label="Closed contours">
         <thead>
           <tr>
             <th scope="col">Edge</th>
@@ -82,7 +82,7 @@ function ContourRow({ row: { id, contour, layer, reason }, sizeShift }: { row: R
       onPointerLeave={() => hoverTarget(app, null)}
     >
       <th scope="row">
-        <label className="tick">
+        <span className="tick">
           <input
             type="checkbox"
             aria-label={`Contour ${id} is an edge of the part`}
@@ -92,7 +92,7 @@ function ContourRow({ row: { id, contour, layer, reason }, sizeShift }: { row: R
           <button type="button" className="link" onClick={() => selectTarget(app, target, true)}>
             {id}
           </button>
-        </label>
+        </span>
       </th>
       <td>{partSize({ width: maxX - minX, height: maxY - minY }, unit)}</td>
       <td className="cut-short" title={layer}>

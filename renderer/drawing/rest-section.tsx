@@ -17,7 +17,7 @@ export function RestSection({ drawing }: { drawing: Drawing }) {
       {drawing.unused.length === 0 ? (
         <p className="panel-note">Everything in the drawing is part of a contour.</p>
       ) : (
-        <table className="table rows">
+        <table className="table rows" aria-label="Entities that are not used">
           <thead>
             <tr>
               <th scope="col">Layer</th>

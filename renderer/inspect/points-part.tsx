@@ -91,7 +91,7 @@ function PointTable({ compared, onShow }: { compared: ComparedSet; onShow: (inde
   const number = (mm: number) => formatLengthNumber(mm, unit);
   return (
     <div className="panel-scroll">
-      <table className="table rows">
+      <table className="table rows" aria-label="Measured points">
         <thead>
           <tr>
             <th scope="col">Point</th>

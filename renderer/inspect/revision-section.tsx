@@ -102,7 +102,7 @@ function ChangesParts({ made }: { made: MadeRevision }) {
       </Part>
       {settings.length > 0 && (
         <Part title="Changed values" aside={`${settings.length}`}>
-          <table className="table rows">
+          <table className="table rows" aria-label="Changed values">
             <thead>
               <tr>
                 <th scope="col">Value</th>

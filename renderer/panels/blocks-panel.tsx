@@ -18,7 +18,7 @@ export function BlocksPanel({ job }: { job: Job }) {
   const change = (part: SetupChange, turning = false) => editJob(app, setSetup, part, turning);
   return (
     <>
-      <table className="table">
+      <table className="table" aria-label="Blocks">
         <tbody>
           <tr>
             <th scope="row">Dies</th>

@@ -18,7 +18,7 @@ export function ContoursPanel() {
   if (!plan || !job) return <p className="panel-note">The drawing has not been read yet.</p>;
   return (
     <div className="panel-scroll">
-      <table className="table">
+      <table className="table" aria-label="Contours">
         <thead>
           <tr>
             <th scope="col">Contour</th>

@@ -23,7 +23,7 @@ export function CornersPanel({ job }: { job: Job }) {
   const { corners } = job;
   return (
     <>
-      <table className="table">
+      <table className="table" aria-label="Rules of both members">
         <tbody>
           {members.flatMap((role) =>
             sides.map((side) => (

@@ -16,7 +16,7 @@ export function LeadPanel({ job }: { job: Job }) {
   const change = (part: LeadChange, turning = false) => editJob(app, setLead, part, turning);
   return (
     <>
-      <table className="table">
+      <table className="table" aria-label="Lead-ins and tabs">
         <tbody>
           <tr>
             <th scope="row">Lead-in</th>

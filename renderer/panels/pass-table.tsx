@@ -25,7 +25,7 @@ export function PassTable({ job, part, caption }: PassTableProps) {
   const whose = caption === null ? '' : ` of the ${part}`;
   return (
     <>
-      <table className="table">
+      <table className="table" aria-label={`Passes${whose}`}>
         {caption !== null && <caption>{caption}</caption>}
         <thead>
           <tr>

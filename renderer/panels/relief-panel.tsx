@@ -18,7 +18,7 @@ export function ReliefPanel({ job }: { job: Job }) {
   const change = (part: ReliefChange, turning = false) => editJob(app, setRelief, part, turning);
   return (
     <>
-      <table className="table">
+      <table className="table" aria-label="Relief">
         <tbody>
           <tr>
             <th scope="row">Corners</th>

@@ -19,7 +19,7 @@ export function TimesPanel({ times }: { times: CutTimes }) {
   return (
     <>
       <div className="panel-scroll">
-        <table className="table table-numbers">
+        <table className="table table-numbers" aria-label="Cutting times">
           <thead>
             <tr>
               <th scope="col">Member</th>

@@ -14,7 +14,7 @@ export function SectionStrip() {
   const plan = useAppState((state) => state.made?.plan ?? null);
   const pane = useAppState((state) => state.pane);
   const chosen = useAppState((state) => state.sectionAt);
-  if (pane !== 'die set' || !job || !plan || plan.dieSet.tools.length === 0) return null;
+  if (pane !== 'die-set' || !job || !plan || plan.dieSet.tools.length === 0) return null;
   const { box } = plan.drawing;
   const line = sectionLineOf(plan, chosen);
   const exaggeration = exaggerationOf(plan.clearance.perSide, box.maxX - box.minX);

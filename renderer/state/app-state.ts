@@ -19,7 +19,7 @@ import type { DrawingPoint, Size, Viewport } from './viewport';
  * Beside the picture: what has to be settled, how it is cut, how the drawing is read, the die set, or how punch and die
  * fit. The picture shows what it is about.
  */
-export type Pane = 'review' | 'cut' | 'drawing' | 'die set' | 'inspect';
+export type Pane = 'review' | 'cut' | 'drawing' | 'die-set' | 'inspect';
 
 /** A corner of the drawing: its contour, and its place there as the drawing has it, mm. */
 export interface CornerName {
@@ -33,7 +33,7 @@ export const pictureParts = {
   review: ['drawing', 'die', 'punch', 'plates', 'relief', 'remainder', 'path', 'findings'],
   cut: ['drawing', 'die', 'punch', 'plates', 'relief', 'remainder', 'block', 'path'],
   drawing: ['edges', 'left out', 'lines', 'repairs'],
-  'die set': ['drawing', 'die', 'punch', 'plates', 'die block', 'strip', 'pressure', 'sections'],
+  'die-set': ['drawing', 'die', 'punch', 'plates', 'die block', 'strip', 'pressure', 'sections'],
   inspect: ['die', 'punch', 'as designed', 'readings'],
 } as const;
 export type PicturePart = (typeof pictureParts)[Pane][number];

@@ -20,7 +20,7 @@ export function RowTable({ technology }: { technology: Technology }) {
     editJob(app, setTechnology, { technology: next, say, ...(part ? { part } : {}) }, part !== undefined);
   return (
     <div className="technology-rows" role="region" aria-label="Rows of the table" tabIndex={0}>
-      <table className="table">
+      <table className="table" aria-label="Rows by wire and height">
         <thead>
           <tr>
             <th scope="col">Wire</th>

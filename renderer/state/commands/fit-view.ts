@@ -22,7 +22,7 @@ export const fitViewCommand: Command = {
 
 /** Around what the picture is about: the tools, the die set, or the sheet as it came. */
 function wholeBox({ made, survey, pane }: AppState): Box | null {
-  if (made && pane === 'die set') return dieSetBox(made.plan);
+  if (made && pane === 'die-set') return dieSetBox(made.plan);
   const sheet = survey && linesBox(survey.lines);
   return made && (pane !== 'drawing' || !sheet) ? planBox(made.plan) : sheet;
 }

@@ -14,11 +14,11 @@ export const switchPaneCommand: Command = {
 export const switchDieSetCommand: Command = {
   id: 'die-set',
   group: 'View',
-  label: ({ pane }) => (pane === 'die set' ? 'Back to the review list' : 'Look at the die set'),
+  label: ({ pane }) => (pane === 'die-set' ? 'Back to the review list' : 'Look at the die set'),
   shortcuts: ['S'],
   icon: Layers,
   enabled: ({ history }) => history !== null,
-  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'die set' ? 'review' : 'die set' })),
+  run: ({ store }) => store.setState(({ pane }) => ({ pane: pane === 'die-set' ? 'review' : 'die-set' })),
 };
 
 export const switchInspectionCommand: Command = {
