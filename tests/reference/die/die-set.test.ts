@@ -3,7 +3,6 @@ import type { DieSetSettings } from '../../../core/die-set-settings';
 import { newDieSet } from '../../../core/die-set-settings';
 import type { Contour } from '../../../core/geometry/contour';
 import { contourBox } from '../../../core/geometry/contour-measures';
-import { readJobFile, writeJobFile } from '../../../core/job-file';
 import { createPipeline } from '../../../core/pipeline';
 import type { Job } from '../../../core/job';
 import type { Plan } from '../../../core/plan';
@@ -287,33 +286,5 @@ describe('sections', () => {
     expect(note).toContain('blank-c1-die: 4 sections');
     expect(note).toMatch(/Pin of .* over the pin \d+\.\d{4} mm/);
     expect(note).toContain('1910.215');
-  });
-});
-
-describe('jobs saved before', () => {
-  const saved = (change: (dieSet: Record<string, unknown>, job: Record<string, unknown>) => void): string => {
-    const job = JSON.parse(writeJobFile(jobOn([circle(10)]))) as { dieSet: Record<string, unknown> };
-    change(job.dieSet, job);
-    return JSON.stringify(job);
-  };
-
-  it('there was a die set load with the starting one', () => {
-    const read = readJobFile(
-      saved((_, job) => {
-        delete job['dieSet'];
-      }),
-    );
-    expect(read.ok && read.value.dieSet).toEqual(newDieSet);
-  });
-
-  it('plates had passes of their own, and mates fits, load with none', () => {
-    const read = readJobFile(
-      saved((dieSet) => {
-        delete dieSet['plugFits'];
-        for (const plate of ['stripper', 'retainer'])
-          delete (dieSet[plate] as Record<string, unknown>)['passes'];
-      }),
-    );
-    expect(read.ok && read.value.dieSet).toEqual(newDieSet);
   });
 });
