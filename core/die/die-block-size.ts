@@ -1,11 +1,12 @@
 import type { Box, Region } from '../geometry/contour';
 import { boxAround, contourBox, eachSegment } from '../geometry/contour-measures';
+import { upToTenth } from '../rounded-length';
 import { mmPerInch } from '../units';
 import { blockByStock, blockFactors, openingToEdge, sharpOpeningToEdge } from './die-rules';
 import * as portable from '../geometry/portable-math';
 
 export interface BlockThickness {
-  /** By the force of the cut: K·∛(F in kgf), mm. */
+  /** By the force of the cut: K·∛(F in kgf), mm, up to the next tenth. */
   readonly byForce: number;
   /** By the stock's thickness, mm. */
   readonly byStock: number;
@@ -19,7 +20,7 @@ const newtonPerKgf = 9.80665;
 /** Least thickness of the die block for a cut of `length` mm that takes `force` N, in stock of `thickness` mm. */
 export function dieBlockThickness(force: number, length: number, thickness: number): BlockThickness {
   const factor = blockFactors.find(({ upTo }) => length <= upTo)?.factor ?? 1;
-  const byForce = factor * portable.cbrt(force / newtonPerKgf);
+  const byForce = upToTenth(factor * portable.cbrt(force / newtonPerKgf));
   const inch = blockByStock.find(({ upToInch }) => thickness <= upToInch * mmPerInch)?.blockInch ?? 0;
   const byStock = inch * mmPerInch;
   return { byForce, byStock, least: Math.max(byForce, byStock) };

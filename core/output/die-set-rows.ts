@@ -11,6 +11,7 @@ import { leastBridge } from '../die/strip-rules';
 import { saySource } from '../die/sourced';
 import type { Job } from '../job';
 import type { Pair, Plan } from '../plan';
+import { downToTenth } from '../rounded-length';
 
 /** One number of the die set: what it is, in which unit, and by which rule. */
 export interface DieSetRow {
@@ -117,6 +118,10 @@ function forceRows({ tool, cuts, force }: ToolSheet): readonly DieSetRow[] {
   ];
 }
 
+/** A straight opening has no land to use up; a low block lets less of a land be used. */
+const regrindRule =
+  'land of a relief or height above the least, whichever is used up first, over what a regrind takes';
+
 function blockRows({ tool, block }: ToolSheet): readonly DieSetRow[] {
   if (block.openings.length === 0) return [];
   const row = rowOf(`${tool.name}, die block`);
@@ -142,7 +147,7 @@ function blockRows({ tool, block }: ToolSheet): readonly DieSetRow[] {
           ),
         ]
       : []),
-    row('regrinds left', block.regrinds, 'count', 'land over what a regrind takes'),
+    row('regrinds left', block.regrinds, 'count', regrindRule),
     row('growth per regrind in the relief', block.growth, 'length', 'g tan α'),
     row('exit wider per side', block.exit, 'length', '(height − land) tan α'),
   ];
@@ -158,7 +163,12 @@ function punchRows({ tool, punches }: ToolSheet, job: Job): readonly DieSetRow[]
         ? [
             row('slenderness', strength.slenderness, 'count', 'effective length over radius of gyration'),
             row('buckling load', strength.bucklingLoad, 'force', `Euler, ${job.dieSet.punch.end} end`),
-            row('longest free length', strength.longestLength, 'length', 'Euler’s load equal to the force'),
+            row(
+              'longest free length',
+              downToTenth(strength.longestLength),
+              'length',
+              'Euler’s load equal to the force',
+            ),
             row('capacity over force', strength.safety, 'count', `limited by ${strength.limit}`),
           ]
         : []),

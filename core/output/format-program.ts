@@ -4,6 +4,7 @@ import type { ProgramStyle } from '../program-style';
 import { mmPerInch, type DisplayUnit } from '../units';
 import { BlockWriter, type ProgramLine } from './block-writer';
 import { bulgeOver } from './bulge-over';
+import { feedSteps } from './feed-steps';
 import { numberText } from './number-text';
 import { offsetWord } from './offset-word';
 import type { ProgramStep } from './program-steps';
@@ -173,11 +174,9 @@ class Program {
 
   private feed(mmPerMinute: number): string[] {
     if (!this.style.feed) return [];
-    const inch = this.unit === 'inch';
-    const decimals = inch ? this.style.feed.inchDecimals : this.style.feed.mmDecimals;
-    const steps = Math.round((mmPerMinute / this.perUnit()) * portable.powerOfTen(decimals));
-    // A feed that rounds to nothing would stand still.
-    return [`F${numberText(Math.max(1, steps), decimals, this.style.numbers)}`];
+    const { inchDecimals, mmDecimals } = this.style.feed;
+    const decimals = this.unit === 'inch' ? inchDecimals : mmDecimals;
+    return [`F${numberText(feedSteps(mmPerMinute, this.unit, decimals), decimals, this.style.numbers)}`];
   }
 
   private word(letter: 'G' | 'M', number: number): string {

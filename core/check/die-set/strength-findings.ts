@@ -5,6 +5,7 @@ import type { PunchSheet } from '../../die/punch-sheet';
 import { saySource } from '../../die/sourced';
 import type { Finding } from '../../finding';
 import { findingOf } from '../../finding-of';
+import { downToTenth } from '../../rounded-length';
 import { sayForce, sayLength, shortNumber } from '../../say';
 
 /** Punches that buckle or are crushed, and places of a punch thinner than the stock. */
@@ -36,7 +37,7 @@ function weakPunch({ memberId, contourId, strength, force }: PunchSheet): readon
       cures: [
         {
           kind: 'other',
-          say: `Guide it in the stripper, or make it no longer than ${sayLength(longestLength / Math.sqrt(punchSafety.value))} from the retainer; step its shank; grind shear on it.`,
+          say: `Guide it in the stripper, or make it no longer than ${sayLength(downToTenth(longestLength / Math.sqrt(punchSafety.value)))} from the retainer; step its shank; grind shear on it.`,
         },
       ],
     }),

@@ -5,6 +5,7 @@ import { sayLength } from '../../say';
 import { formatLength, type DisplayUnit } from '../../units';
 import { blockWork, type WorkStep } from '../../wire/block-work';
 import { cautions } from '../cautions';
+import { feedSteps } from '../feed-steps';
 import { namedHoles } from '../named-holes';
 import { offsetWord } from '../offset-word';
 import { passName } from '../pass-name';
@@ -150,11 +151,18 @@ function addPasses(flow: SheetFlow, block: Block, work: readonly WorkStep[], job
         by ? number(pass.pass + 1 === stated.length ? 0 : by.stockLeft) : '–',
         number(pass.offset),
         isCompensated ? offsetWord(style.offsets, offsetNumber(pass)) : 'none: wire centre',
-        number(pass.feed),
+        feedNumber(pass.feed, job),
         typeof by?.roughness === 'number' ? String(by.roughness) : '–',
       ];
     }),
   );
+}
+
+/** With the decimals that the programs give it, so that sheet and program say the same. */
+function feedNumber(feed: number, { output: { unit, style } }: Job): string {
+  const { mmDecimals, inchDecimals } = style.feed ?? { mmDecimals: 2, inchDecimals: 4 };
+  const decimals = unit === 'inch' ? inchDecimals : mmDecimals;
+  return (feedSteps(feed, unit, decimals) / 10 ** decimals).toFixed(decimals);
 }
 
 function blockSize({ outline, part }: Block, job: Job): string {

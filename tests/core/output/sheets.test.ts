@@ -8,6 +8,7 @@ import { namedHoles } from '../../../core/output/named-holes';
 import type { OutputFile } from '../../../core/output/output-file';
 import { openSeal } from '../../../core/output/program-seal';
 import { sheetFiles } from '../../../core/output/pdf/sheet-files';
+import { writeProgram } from '../../../core/output/write-program';
 import type { Plan } from '../../../core/plan';
 import { jobOn } from '../../support/dxf-of';
 import { pdfFonts, readPdfPages } from '../../support/pdf-pages';
@@ -139,6 +140,10 @@ test('setup sheet: start holes as the drill list names them, registers with thei
     const left = k + 1 === all.length ? 0 : stockLeft;
     expect(words).toContain(`${(job.wire.diameter / 2 + sparkGap + left).toFixed(4)} D${k + 1}`);
   });
+  // The feeds as the programs have them: F3.33 is 3.33 on the sheet.
+  const programs = plan.blocks.map((block) => writeProgram(block, plan, job)).join('');
+  expect(programs).toContain('F');
+  for (const [, feed] of programs.matchAll(/F(\d+\.\d+)/g)) expect(words).toContain(` ${feed} `);
   for (const block of plan.blocks) expect(words).toContain(`Block ${block.id}`);
   for (const caution of cautions) expect(words.replace(/\s+/g, ' ')).toContain(caution);
   expect(words).toMatch(/Time .* h \d+ min/);

@@ -99,6 +99,8 @@ describe('die block rules', () => {
     expect(dieBlockThickness(9806.65, 100, 1).byForce).toBeCloseTo(13.7, 9);
     expect(dieBlockThickness(100, 40, 1).byStock).toBeCloseTo(0.75 * mmPerInch, 9);
     expect(dieBlockThickness(100, 40, 3.2).byStock).toBeCloseTo((9 / 8) * mmPerInch, 9);
+    // 9950 N are 1014.62 kgf, 13.7 · ∛1.01462 = 13.766 mm by hand: a rule of thumb says no micrometres.
+    expect(dieBlockThickness(9950, 100, 1).byForce).toBe(13.8);
     const thick = dieBlockThickness(467_469, 471, 3.2);
     expect(thick.least).toBe(Math.max(thick.byForce, thick.byStock));
   });
