@@ -53,9 +53,7 @@ test('only this machine reaches it: no other address of the machine is listened 
     .flatMap((list) => list ?? [])
     .filter(({ address }) => address !== '127.0.0.1' && !address.startsWith('fe80'));
   for (const { address } of others)
-    await expect(answerTo(window.origin, 'GET / HTTP/1.1\r\n\r\n', address)).rejects.toThrow(
-      /ECONNREFUSED|EADDRNOTAVAIL/,
-    );
+    await expect(answerTo(window.origin, 'GET / HTTP/1.1\r\n\r\n', address)).rejects.toThrow(/^connect E/);
   expect(new URL(window.origin).hostname).toBe('127.0.0.1');
 });
 
