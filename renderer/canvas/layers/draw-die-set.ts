@@ -5,6 +5,7 @@ import { toScreen } from '../../state/viewport';
 import type { DieSetScene, Disc, ToolName } from '../die-set-scene';
 import type { View } from '../drawing-space';
 import { strokeChunks } from '../path-chunk';
+import { clearLine, type Words } from './clear-line';
 
 /** Die blocks with screws and dowels, the strip, sections with their joints, centres of pressure. */
 export function drawDieSet(
@@ -28,23 +29,34 @@ export function drawDieSet(
     strokeChunks(context, view, scene.joints, { color: ink, width: 2 });
   }
   if (isShown('pressure')) for (const centre of scene.centres) drawCentre(context, centre, view);
-  for (const name of scene.names) if (isShown(name.part)) drawName(context, name, view);
+  const there: Words[] = [];
+  for (const name of scene.names) if (isShown(name.part)) there.push(drawName(context, name, view, there));
 }
 
-/** Inside the block's corner, or to the right of the centre; on paper, so that it can be read over lines. */
-function drawName(context: CanvasRenderingContext2D, { part, text, ...at }: ToolName, view: View): void {
+/**
+ * Inside the block's corner, or to the right of the centre, below what is there; on paper, so that it can be read over
+ * lines. Returns where it is.
+ */
+function drawName(
+  context: CanvasRenderingContext2D,
+  { part, text, ...at }: ToolName,
+  view: View,
+  there: readonly Words[],
+): Words {
   const { x, y } = toScreen(view.viewport, view.size, at);
   const left = part === 'die block' ? x + 6 : x + centreRadius + 8;
-  const middle = part === 'die block' ? y + 12 : y;
   context.font = '12px system-ui, sans-serif';
+  const right = left + context.measureText(text).width;
+  const words = clearLine({ left, right, middle: part === 'die block' ? y + 12 : y }, there);
   context.textAlign = 'left';
   context.textBaseline = 'middle';
   context.setLineDash([]);
   context.lineWidth = 4;
   context.strokeStyle = view.palette.paper;
-  context.strokeText(text, left, middle);
+  context.strokeText(text, left, words.middle);
   context.fillStyle = part === 'die block' ? view.palette.die : view.palette.ink;
-  context.fillText(text, left, middle);
+  context.fillText(text, left, words.middle);
+  return words;
 }
 
 /** Where the section below the picture is taken: a chain line across it, with arrows the way one looks. */
