@@ -108,7 +108,20 @@ export function changeJob(
     if (!result.ok) return result;
     changed = result.value;
   }
-  return done(changed);
+  return reliefTrouble(changed, changes) ?? done(changed);
+}
+
+/** What was said of the die's relief and would be passed over in silence. */
+function reliefTrouble({ relief: { kind } }: Job, { land, relief = 'none', taper }: Arguments['changes']) {
+  if (taper !== undefined && relief !== 'none')
+    return refuse(
+      'taper',
+      'A die has a relief below its land or is tapered, not both',
+      'Leave --relief out.',
+    );
+  if (land !== undefined && kind !== 'land and relief')
+    return refuse('land', 'A land is there for the relief below it', 'Give --relief too, such as 0.5.');
+  return null;
 }
 
 const noFiles: OptionFiles = { technology: undefined, style: undefined };

@@ -47,7 +47,11 @@ export interface Arguments {
 export function readArguments(argv: readonly string[]): Result<Arguments> {
   const parsed = parsedOrProblem(argv);
   if (!parsed.ok) return parsed;
-  const { values, positionals } = parsed.value;
+  const { values, positionals, tokens } = parsed.value;
+  const names = tokens.flatMap((token) => (token.kind === 'option' ? [token.rawName] : []));
+  const twice = names.find((name, k) => names.indexOf(name) < k);
+  if (twice !== undefined)
+    return usage('An option is given more than once', twice, 'Give it once, with the value that counts.');
   const { help, ...changes } = values;
   if (help) return done({ help: true, file: '', out: '', changes: {}, verify: null });
   const [file, ...more] = positionals;
@@ -84,7 +88,7 @@ function verifyArguments(
 
 function parsedOrProblem(argv: readonly string[]) {
   try {
-    return done(parseArgs({ args: [...argv], options, allowPositionals: true, strict: true }));
+    return done(parseArgs({ args: [...argv], options, allowPositionals: true, strict: true, tokens: true }));
   } catch (error) {
     if (!(error instanceof Error) || !('code' in error) || !String(error.code).startsWith('ERR_PARSE_ARGS'))
       throw error;

@@ -43,6 +43,8 @@ test.each<[string, string, string | Buffer, string[], RegExp]>([
   ['no closed contour', 'a.dxf', openLine, [], /closed|contour/i],
   ['no unit', 'a.dxf', smallDrawing(plate, 0), [], /--unit mm .*20 × 10 mm/],
   ['zero thickness', 'a.dxf', good, ['--thickness', '0'], /--thickness/],
+  ['an option given twice', 'a.dxf', good, ['--wire', '0.2', '--wire', '0.3'], /--wire/],
+  ['a relief and a taper', 'a.dxf', good, ['--relief', '0.5', '--taper', '1'], /--taper/],
   ['negative thickness', 'a.dxf', good, ['--thickness=-1'], /--thickness/],
   [
     'NaN in a job file',

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { newJob } from '../../../core/job';
+import type { Job } from '../../../core/job';
 import { changeJob } from '../../../electron/cli/change-job';
 
 const job = newJob('bell.dxf', '');
@@ -68,6 +69,23 @@ test.each([
   ['gap-tolerance', '0'],
 ] as const)('--%s %s is refused, naming the option', (option, text) => {
   expect(changeJob(job, { [option]: text })).toMatchObject({ ok: false, problem: { where: `--${option}` } });
+});
+
+test.each([
+  [{ relief: '0.5', taper: '0.5' }, '--taper'],
+  [{ land: '3mm' }, '--land'],
+  [{ land: '3mm', relief: 'none' }, '--land'],
+  [{ land: '3mm', taper: '1' }, '--land'],
+])('a relief that would be passed over is refused: %o', (changes, where) => {
+  expect(changeJob(job, changes)).toMatchObject({ ok: false, problem: { where } });
+});
+
+test('a land alone changes a job that has a relief already; a taper takes its place', () => {
+  const relieved: Job = { ...job, relief: { ...job.relief, kind: 'land and relief' } };
+  expect(changeJob(relieved, { land: '2mm' })).toMatchObject({ value: { relief: { land: 2 } } });
+  expect(changeJob(relieved, { taper: '1' })).toMatchObject({
+    value: { relief: { kind: 'one tapered cut' } },
+  });
 });
 
 test('heights and the technology table choose the passes of each member', () => {
