@@ -2,12 +2,15 @@ import { degrees, formatLength } from './units';
 
 /**
  * A length in both units for a sentence: "0.012 mm (0.00047 in)". What the digits cannot show is said to be below
- * them; 0 stays 0.
+ * them, and inches that would all be zeros are left out; 0 stays 0.
  */
 export function sayLength(mm: number): string {
   const finest = 1 / 10_000;
   if (mm > 0 && mm < finest) return `under ${formatLength(finest, 'mm')}`;
-  return `${formatLength(mm, 'mm')} (${formatLength(mm, 'inch')})`;
+  const inch = formatLength(mm, 'inch');
+  return mm > 0 && inch === formatLength(0, 'inch')
+    ? formatLength(mm, 'mm')
+    : `${formatLength(mm, 'mm')} (${inch})`;
 }
 
 /** The same for what may be negative, as where a plug presses: "−0.005 mm (−0.0002 in)". */
