@@ -2,6 +2,7 @@ import { bandNames, bands } from '../../core/inspect/band';
 import type { ClearanceMap } from '../../core/inspect/clearance-map';
 import { pictureParts, type AppState, type PicturePart } from '../state/app-state';
 import type { InspectSection } from '../state/inspect-state';
+import { comparedSet } from '../state/compared-set';
 import { shownPair } from '../state/shown-pair';
 import { useApp, useAppState } from '../state/use-app';
 
@@ -64,11 +65,18 @@ export function Legend() {
 }
 
 /** What the picture can show just now. */
-function partsInView({ pane, inspect }: AppState): readonly PicturePart[] {
+function partsInView(state: AppState): readonly PicturePart[] {
+  const { pane, inspect } = state;
   if (pane !== 'inspect') return pictureParts[pane];
+  // With nothing to compare the members themselves are shown.
+  const isCompared = shownPair(state) !== null || comparedSet(state) !== null;
+  if (inspect.section === 'points' && !isCompared) return inspectParts.measuring;
+  if (inspect.section === 'revision' && inspect.revision === null) return memberParts;
   const isLight = inspect.section === 'clearance' && inspect.picture === 'light';
   return isLight ? lightParts : inspectParts[inspect.section];
 }
+
+const memberParts: readonly PicturePart[] = ['die', 'punch'];
 
 const lightParts: readonly PicturePart[] = ['readings'];
 

@@ -82,7 +82,12 @@ windowTest('measured points: read, fitted, judged, paired; undo takes a choice b
   await typeInto(field('Stock thickness'), '0.2 mm');
   await choose(page, 'Stock material', /^brass/);
   await typeInto(field('Wire diameter'), '0.1');
+  // What is drawn has its entry in the key: the members, until there are points to lay over one.
+  const key = page.getByRole('group', { name: 'Parts of the picture' });
+  await openInspection(page, 'Revision');
+  await soon(() => key.getByRole('button').allTextContents()).toEqual(['Die', 'Punch']);
   await openInspection(page, 'Points');
+  await soon(() => key.getByRole('button').allTextContents()).toEqual(['Die', 'Punch', 'Readings']);
   await chooseFileInPage(
     page,
     () => button('Read a list…').click(),
@@ -90,6 +95,7 @@ windowTest('measured points: read, fitted, judged, paired; undo takes a choice b
   );
   const verdict = page.getByRole('region', { name: 'Verdict' });
   await verdict.getByText(/^(Passes|Fails): profile/).waitFor();
+  await soon(() => key.getByRole('button').allTextContents()).toEqual(['Readings']);
   // Both members were measured: a verdict on the pair as well.
   await page
     .getByRole('region', { name: 'Measured clearance of c1' })
