@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { done, failed, type Result } from '../../core/problem';
 import type { ExportedFiles, SavedJob, SaveJobRequest, SaveOwnFileRequest } from '../contract/host-api';
@@ -10,6 +9,7 @@ import { cleanFileName } from '../services/file-name-trouble';
 import { fileProblem } from '../services/file-problem';
 import { exportRequest, saveJobRequest, saveOwnFileRequest } from '../services/host-requests';
 import { createJobPlaces, type JobPlaces } from '../services/job-places';
+import { makeFolder } from '../services/make-folder';
 import { ownFiles } from '../services/own-files';
 import { saveAtomically } from '../services/save-atomically';
 import { writeFilesTogether } from '../services/write-files-together';
@@ -84,7 +84,7 @@ async function saveOwnFile(
 
 async function madeFolder(path: string): Promise<Result<null>> {
   try {
-    await mkdir(path, { recursive: true });
+    await makeFolder(path);
     return done(null);
   } catch (error) {
     return fileProblem(error, path, 'written');

@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, rm } from 'node:fs/promises';
+import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { done, type Result } from '../../core/problem';
 import type { KeepDraftRequest, KeptDraft } from '../contract/host-api';
 import { fileProblem } from './file-problem';
+import { makeFolder } from './make-folder';
 import { saveAtomically } from './save-atomically';
 
 /** Unsaved work, kept outside the user's folders until it is saved: one draft a window. */
@@ -59,7 +60,7 @@ export function createDrafts(folder: string, now: () => number = Date.now): Draf
   const keep: Drafts['keep'] = async (session, { name, job, drawing }, place) => {
     if (job === null) return drop(session);
     try {
-      await mkdir(folder, { recursive: true, mode: 0o700 });
+      await makeFolder(folder, 0o700);
     } catch (error) {
       return fileProblem(error, folder, 'written');
     }

@@ -1,9 +1,10 @@
-import { copyFile, mkdir, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { copyFile, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { supersededName } from '../../core/output/output-files';
 import { done, failed, type Result } from '../../core/problem';
 import { fileNameTrouble } from './file-name-trouble';
 import { fileProblem } from './file-problem';
+import { makeFolder } from './make-folder';
 import { besideName, flushFolder, linkTarget, writeTemporary } from './save-atomically';
 
 export interface FileToWrite {
@@ -48,7 +49,7 @@ export async function writeFilesTogether(
   let firstMade: string | undefined;
   let at = home;
   try {
-    firstMade = await mkdir(home, { recursive: true });
+    firstMade = await makeFolder(home);
     for (const { name, text, isBytes } of files) {
       at = join(home, name);
       const target = await plainTarget(at);
