@@ -189,7 +189,7 @@ function unusualClearance(
 ): Finding {
   return findingOf({
     code: 'clearance-unusual',
-    weight: 'note',
+    weight: perSide / thickness > widest ? 'decide' : 'note',
     title: perSide / thickness < usual.from ? 'Clearance smaller than usual' : 'Clearance larger than usual',
     message:
       `${sayLength(perSide)} per side is ${percentOf(perSide, thickness)} of the thickness; ` +
@@ -203,6 +203,9 @@ function unusualClearance(
     ],
   });
 }
+
+/** Wider than the widest clearance of any edge type (common practice): more likely a slip than a choice. */
+const widest = 0.25;
 
 /** A typed 2 % must not fall outside the range by the rounding of a division: four units in the last place. */
 const roundingSlack = 4 * Number.EPSILON;

@@ -81,6 +81,11 @@ describe('chooseClearance', () => {
     expect(unusual?.cures[0]?.say).toMatch(/0\.04 mm .* and 0\.2 mm/);
   });
 
+  it('asks for a reason where it is wider than any edge type wants', () => {
+    const weight = (percent: number) => chosen({ rule: 'percent', percent }).notes[0]?.weight;
+    expect([weight(25), weight(26), weight(60)]).toEqual(['note', 'decide', 'decide']);
+  });
+
   it('gives the same note the same key, another number another key', () => {
     const key = (percent: number) => chosen({ rule: 'percent', percent }).notes[0]?.key;
     expect(key(12)).toBe(key(12));
