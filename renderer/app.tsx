@@ -14,12 +14,14 @@ import { SidePane } from './side-pane';
 import { isChanged, jobOf, type AppState } from './state/app-state';
 import { useApp, useAppState } from './state/use-app';
 import { useCommandKeys } from './use-command-keys';
+import { useCopiedTable } from './use-copied-table';
 import { useDroppedFile } from './use-dropped-file';
 
 /** Lays out the window: bar, job line, picture with what plays or cuts below it beside the panes, status line. */
 export function Window() {
   const app = useApp();
   useCommandKeys(app);
+  useCopiedTable(app);
   const isOver = useDroppedFile(app);
   const hasJob = useAppState((state) => state.history !== null);
   const title = useAppState(windowTitle);

@@ -47,6 +47,8 @@ createRoot(place).render(
   </AppContext>,
 );
 
+app.core.warmUp();
+
 const opened = await app.host.openedAtStart();
 if (opened?.ok) openFile(app, opened.value);
 else if (opened) app.store.setState({ trouble: opened.problem });

@@ -1,7 +1,8 @@
 import { boxAround, segmentBox } from '../../core/geometry/contour-measures';
 import type { Box, Chain, Contour, Point, Vertex } from '../../core/geometry/contour';
 import { addContour, addSegment } from '../picture/contour-to-path';
-import { boxesMeet, inDrawingSpace, type View } from './drawing-space';
+import { toScreen } from '../state/viewport';
+import { boxesMeet, type View } from './drawing-space';
 
 /** A stretch of a contour as a ready path about its own origin: drawn when its box is on the canvas. */
 export interface PathChunk {
@@ -70,16 +71,20 @@ export function strokeChunks(
   stroke: Stroke,
 ): void {
   const { scale } = view.viewport;
+  context.save();
+  context.strokeStyle = stroke.color;
+  context.lineWidth = stroke.width / scale;
+  context.lineJoin = 'round';
+  context.setLineDash((stroke.dash ?? []).map((pixels) => pixels / scale));
+  // What the chunks share is set once: a large drawing has thousands, and each of the calls costs as much as a short path.
+  const { a, d, e, f } = context.getTransform();
   for (const { box, origin, path } of chunks) {
     if (!boxesMeet(box, view.visible)) continue;
-    inDrawingSpace(context, view, origin, () => {
-      context.strokeStyle = stroke.color;
-      context.lineWidth = stroke.width / scale;
-      context.lineJoin = 'round';
-      context.setLineDash((stroke.dash ?? []).map((pixels) => pixels / scale));
-      context.stroke(path);
-    });
+    const at = toScreen(view.viewport, view.size, origin);
+    context.setTransform(a * scale, 0, 0, -d * scale, e + a * at.x, f + d * at.y);
+    context.stroke(path);
   }
+  context.restore();
 }
 
 function chunksOf(vertices: readonly Vertex[], closed: boolean): PathChunk[] {

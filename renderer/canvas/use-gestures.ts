@@ -11,6 +11,7 @@ import type { Target } from '../state/target';
 import { toggleContour } from '../state/toggle-contour';
 import { panned, toDrawing, zoomedAbout, type ScreenPoint } from '../state/viewport';
 import { cornerHit } from './corner-hit';
+import { watchSpace } from './held-space';
 import { grasp, hitDrawing, hitTest } from './hit-test';
 import { clickInspected, pointInspected } from './inspect-gestures';
 import { layoutMarks } from './mark-layout';
@@ -20,7 +21,8 @@ const clickSlack = 4;
 
 /**
  * Wheel zooms about the pointer, dragging pans, a click picks out, pointing highlights, arrow keys pan. Where the drawing
- * is looked at, a double click takes a contour or leaves it out. Start holes and tabs are dragged to another place.
+ * is looked at, a double click takes a contour or leaves it out. Start holes and tabs are dragged to another place; with
+ * Space or the middle button the picture moves from anywhere.
  */
 export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): void {
   const drag = useRef<Drag | null>(null);
@@ -36,6 +38,7 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       const box = element.getBoundingClientRect();
       return { x: event.clientX - box.left, y: event.clientY - box.top };
     };
+    const isSpaceHeld = watchSpace(app, element, stop.signal);
     listen('wheel', (event) => {
       event.preventDefault();
       const { viewport, canvasSize } = app.store.getState();
@@ -47,8 +50,9 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       if (event.button > 1) return;
       element.setPointerCapture(event.pointerId);
       const at = pointOf(event);
-      const handle = event.button === 0 ? cutHandleAt(app.store.getState(), at) : null;
-      drag.current = { last: at, wandered: 0, handle };
+      const isPicture = event.button !== 0 || isSpaceHeld();
+      const handle = isPicture ? null : cutHandleAt(app.store.getState(), at);
+      drag.current = { last: at, wandered: 0, handle, isPicture };
     });
     listen('pointermove', (event) => {
       const at = pointOf(event);
@@ -60,10 +64,11 @@ export function useGestures(app: App, frame: RefObject<HTMLDivElement | null>): 
       }
     });
     listen('pointerup', (event) => {
-      const wasClick = drag.current !== null && drag.current.wandered <= clickSlack;
+      const { current } = drag;
+      const wasClick = current !== null && !current.isPicture && current.wandered <= clickSlack;
       endDrag(element, drag);
       dropCut(app);
-      if (wasClick && event.button === 0) click(app, pointOf(event));
+      if (wasClick) click(app, pointOf(event));
     });
     listen('dblclick', (event) => {
       const target = targetAt(app, pointOf(event));
@@ -109,6 +114,8 @@ interface Drag {
   wandered: number;
   /** What was taken hold of; null: the picture itself. */
   readonly handle: CutHandle | null;
+  /** Space or the middle button takes hold of the picture and picks out nothing. */
+  readonly isPicture: boolean;
 }
 
 /** Shares of the canvas that the picture moves by: the arrow shows what comes into view. */

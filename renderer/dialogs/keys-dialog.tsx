@@ -43,5 +43,7 @@ export function KeysDialog() {
 const pointerWays = [
   ['Zoom about the pointer', 'wheel or pinch'],
   ['Move the picture', 'drag, or arrow keys on the picture'],
+  ['Move it from anywhere', 'Space and drag, or the middle button'],
+  ['Copy a table', 'copy with the pointer on it'],
   ['Turn a value', 'arrow up and down in its field'],
 ] as const;

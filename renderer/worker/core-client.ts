@@ -44,6 +44,11 @@ export class CoreClient {
     this.#patience = patience;
   }
 
+  /** Starts the worker before there is a question for it: loading it takes as long as reading a small drawing. */
+  warmUp(): void {
+    this.#running ??= this.#run();
+  }
+
   /** What is to be seen of the drawing as such. */
   survey(job: Job, progress: ReportProgress): Promise<Result<SurveyedDrawing> | typeof stale> {
     return this.#newest((connection, tell) => connection.survey(job, tell), progress);

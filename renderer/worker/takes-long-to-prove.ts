@@ -9,5 +9,5 @@ export function takesLongToProve({ pairs }: Plan): boolean {
   return segments > worthShowing;
 }
 
-/** A segment takes a fifth of a millisecond to prove: half a second. */
-const worthShowing = 2500;
+/** A segment takes a fifth of a millisecond to prove: a twentieth of a second, half of what an edit may take to show. */
+const worthShowing = 250;

@@ -10,7 +10,7 @@ import type { Plan } from '../../core/plan';
 import { cutPlaces } from '../../renderer/picture/cut-places';
 import { openTestWindow } from './harness/open-test-window';
 import { windowTest } from './harness/test-browser';
-import { choose, parts, pointOn, soon, typeInto } from './support/window-parts';
+import { choose, parts, pointOn, soon, typeInto, viewOf } from './support/window-parts';
 
 const hinge = fileURLToPath(new URL('../../samples/letterbox-hinge-leaf.dxf', import.meta.url));
 
@@ -38,6 +38,27 @@ async function drag(page: Page, picture: Locator, from: Point, to: Point, drop =
 }
 
 const die = 'blank-c1-die-1';
+
+windowTest('with Space held a drag moves the picture, even from a start hole', async () => {
+  const { page } = await openTestWindow({ file: hinge });
+  const { picture, rows } = parts(page);
+  await rows.first().waitFor();
+  const { hole } = placeOf(planOf(hinge), die);
+  const before = await viewOf(picture);
+  const to = { x: hole.x + 40 / before.scale, y: hole.y };
+  await page.keyboard.down('Space');
+  await drag(page, picture, hole, to);
+  await page.keyboard.up('Space');
+  const after = await viewOf(picture);
+  expect((before.x - after.x) * before.scale).toBeCloseTo(40, 0);
+  expect(await page.title()).not.toContain('•');
+  expect(await page.getByRole('dialog').count()).toBe(0);
+  // Without it the same drag takes the hole along.
+  await drag(page, picture, hole, { x: hole.x + 60 / after.scale, y: hole.y }, false);
+  await page.locator('.cut-drag-note').waitFor();
+  expect((await viewOf(picture)).x).toBe(after.x);
+  await page.keyboard.press('Escape');
+});
 
 windowTest('a start hole is dragged, refused with the reason where it may not be, and undone', async () => {
   const { page, picture: shoot, troubles } = await openTestWindow({ file: hinge });

@@ -71,6 +71,22 @@ describe('CoreClient', () => {
     expect(await reply).toEqual(done(plan));
   });
 
+  it('starts its worker ahead of the first question, and only one', async () => {
+    const worker = testWorker();
+    let started = 0;
+    const client = new CoreClient(() => {
+      started += 1;
+      return worker.connection;
+    });
+    client.warmUp();
+    expect(started).toBe(1);
+    const reply = client.plan(jobNamed('a'), quiet);
+    await turn();
+    worker.asked[0]?.answer(done(testPlan()));
+    await reply;
+    expect(started).toBe(1);
+  });
+
   it('asks for the newest only, and calls overtaken replies stale', async () => {
     const worker = testWorker();
     const client = new CoreClient(() => worker.connection);
