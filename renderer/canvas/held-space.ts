@@ -1,9 +1,8 @@
 import type { App } from '../state/app-store';
-import { isOwnKey, isTypingIn } from '../state/key-map';
 
 /**
  * Whether Space is held down: then a press takes hold of the picture, whatever lies under the pointer. Where the cut is
- * played Space plays, and it belongs to a button or field that has the focus.
+ * played Space plays.
  */
 export function watchSpace(app: App, picture: HTMLElement, signal: AbortSignal): () => boolean {
   let isHeld = false;
@@ -15,8 +14,9 @@ export function watchSpace(app: App, picture: HTMLElement, signal: AbortSignal):
   window.addEventListener(
     'keydown',
     (event) => {
-      const isElsewhere = isTypingIn(event.target) || isOwnKey(event.target, event.key);
-      if (event.key !== ' ' || isElsewhere || app.store.getState().pane === 'cut') return;
+      // Space ticks boxes and presses buttons: it is the picture's where nothing else has the focus.
+      const isHere = event.target === document.body || event.target === picture;
+      if (event.key !== ' ' || !isHere || app.store.getState().pane === 'cut') return;
       // The page would scroll.
       event.preventDefault();
       hold(true);
