@@ -130,3 +130,31 @@ test('verify tells the programs of a job from changed ones, and writes nothing',
   expect(diewright(folder, 'verify', jobFile, 'no-such.nc')).toMatchObject({ status: 1 });
   expect(diewright(folder, 'verify', jobFile, first, '--wire', '0.2')).toMatchObject({ status: 1 });
 });
+
+test('the same job gives the same bytes in another time zone, language, folder and hour', () => {
+  const folder = temporaryFolder();
+  const sample = join(top, 'samples/letterbox-hinge-leaf.dxf');
+  const made = (out: string, env: Record<string, string>, now: number) => {
+    // The clock as the process sees it: whoever asks for the date gets another one.
+    const clock = join(folder, `clock-${now}.cjs`);
+    writeFileSync(
+      clock,
+      `const D = Date; globalThis.Date = class extends D { constructor(...a) { super(...(a.length ? a : [${now}])); } static now() { return ${now}; } };`,
+    );
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      ['--require', clock, join(bundle, 'cli.cjs'), sample, '--out', join(folder, out)],
+      { cwd: folder, encoding: 'utf8', env: { PATH: process.env['PATH'] ?? '', ...env } },
+    );
+    expect(stderr).toBe('');
+    expect(status).toBe(2);
+    return new Map(
+      readdirSync(join(folder, out)).map((name) => [name, readFileSync(join(folder, out, name), 'latin1')]),
+    );
+  };
+  const here = made('here', { TZ: 'UTC', LANG: 'C' }, 1e12);
+  const there = made('there', { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' }, 1.9e12);
+  expect([...here.keys()].some((name) => name.endsWith('.pdf'))).toBe(true);
+  expect([...there.keys()]).toEqual([...here.keys()]);
+  for (const [name, text] of here) expect(there.get(name), name).toBe(text);
+});
