@@ -1,7 +1,8 @@
 import { z } from 'zod';
 
-const positive = z.number().positive();
-const notNegative = z.number().nonnegative();
+/** mm; no block is larger. */
+const positive = z.number().positive().max(10_000);
+const notNegative = z.number().nonnegative().max(10_000);
 
 /** More tabs than a person would cut off one by one. */
 export const mostTabs = 12;

@@ -3,19 +3,22 @@ import { entryTravel, dullShare, penetrationShare, pressMargin } from './die/die
 import { endConditions } from './die/punch-strength';
 import { passSchema } from './job-pass';
 
-const positive = z.number().positive();
-const notNegative = z.number().nonnegative();
+/** N, N/mm and MPa; beyond is no tool. */
+const positive = z.number().positive().max(1_000_000_000);
+/** mm; no tool is larger. */
+const length = z.number().positive().max(10_000);
+const notNegative = z.number().nonnegative().max(10_000);
 const share = z.number().min(0).max(2);
 
 /** How a plug sits in its hole: by a typed allowance per side (negative: press), or by ISO 286 classes. */
 const fitSchema = z.discriminatedUnion('rule', [
-  z.strictObject({ rule: z.literal('allowance'), perSide: z.number() }),
+  z.strictObject({ rule: z.literal('allowance'), perSide: z.number().min(-10).max(10) }),
   z.strictObject({
     rule: z.literal('iso'),
     hole: z.string(),
     shaft: z.string(),
     /** mm; null: the contour's own size. */
-    nominal: positive.nullable(),
+    nominal: length.nullable(),
   }),
 ]);
 
@@ -27,7 +30,7 @@ const plateSchema = z.strictObject({
   /** Openings follow the punch, or have its corners relieved so that the wire's fillet does not bind there. */
   corners: z.enum(['as the punch', 'relieved']),
   /** Thickness of the plate. */
-  height: positive,
+  height: length,
   /** Its own passes; null: those of the die. */
   passes: z.array(passSchema).min(1).nullable().default(null),
 });
@@ -50,7 +53,7 @@ const shape = z.strictObject({
     /** N/mm. */
     rate: positive,
     /** Longest deflection in service, mm. */
-    longestDeflection: positive,
+    longestDeflection: length,
     /** Null: as many as it takes. */
     count: z.int().positive().nullable(),
   }),
@@ -68,7 +71,7 @@ const shape = z.strictObject({
     shear: z.enum(['flat', 'slope', 'roof']),
     /** On which punches it is ground. */
     on: z.enum(['pierce', 'blank', 'all']),
-    depth: positive,
+    depth: length,
     /** Radians from +x. */
     direction: z.number(),
     /** Travel from contact to break over the thickness. */
@@ -76,7 +79,7 @@ const shape = z.strictObject({
   }),
   punch: z.strictObject({
     /** From the retainer to the tip, mm. */
-    freeLength: positive,
+    freeLength: length,
     end: z.enum(endConditions),
     /** Compressive stress it stands, MPa. */
     permittedStress: positive,
@@ -86,17 +89,17 @@ const shape = z.strictObject({
   sections: z.strictObject({
     of: z.enum(['none', 'die', 'punch', 'both']),
     /** Left for finish grinding, mm. */
-    stock: positive,
+    stock: length,
   }),
   strip: z.strictObject({
     up: z.enum(['none', 'one up', 'two up']),
     /** Radians; null: however it takes least stock. */
     turn: z.number().nullable(),
     /** mm; null: by the thickness. */
-    bridge: positive.nullable(),
-    edge: positive.nullable(),
+    bridge: length.nullable(),
+    edge: length.nullable(),
     /** Diameter of a pilot, mm. */
-    pilot: positive,
+    pilot: length,
   }),
 });
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-const positive = z.number().positive();
+const positive = z.number().positive().max(10_000);
 const point = z.strictObject({ x: z.number(), y: z.number() });
 
 /** Measured points of one part, in mm as they were measured. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { technologyPassSchema } from './technology';
 
-const positive = z.number().positive();
+const positive = z.number().positive().max(1_000_000);
 
 /** A pass as a technology table has it; a job saved before there was one has the feed alone. */
 export const passSchema = technologyPassSchema.extend({

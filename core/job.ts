@@ -23,7 +23,8 @@ export const jobFormat = 'diewright-job';
 export const jobVersion = 1;
 export const jobFileEnding = '.diewright.json';
 
-const positive = z.number().positive();
+/** mm; no part is larger. */
+const positive = z.number().positive().max(10_000);
 const unitNames = Object.keys(drawingUnits) as [DrawingUnit, ...DrawingUnit[]];
 
 const repairNames = repairSwitches as readonly [RepairSwitch, ...RepairSwitch[]];
@@ -79,8 +80,9 @@ const jobShape = z.strictObject({
   /** What a contour is used for where it differs from the rule (outer blanks, inner pierces), by contour id. */
   uses: z.record(z.string(), z.enum(['blank', 'pierce', 'mate', 'leave out'])),
   /** By how much a contour is made larger on each side before clearance is applied, mm, by contour id. */
-  sizeShifts: z.record(z.string(), z.number()).default({}),
-  wire: z.strictObject({ diameter: positive }),
+  sizeShifts: z.record(z.string(), z.number().min(-100).max(100)).default({}),
+  /** mm; a hundred times the thickest in use is a slip. */
+  wire: z.strictObject({ diameter: positive.max(50) }),
   /** Arrangement, further members, force, strength, sections and strip of the die set. */
   dieSet: dieSetSchema,
   /** Heights of the blocks that die and punch are cut from, mm; the defaults are common practice. */

@@ -4,15 +4,16 @@ export const technologyFormat = 'diewright-technology';
 export const technologyVersion = 1;
 export const technologyFileEnding = '.diewright-technology.json';
 
-const positive = z.number().positive();
-const notNegative = z.number().nonnegative();
+/** Of everything that is measured; beyond is a slip. */
+const positive = z.number().positive().max(1_000_000);
+const notNegative = z.number().nonnegative().max(1_000_000);
 
 /** What one pass is worth with a certain wire in a block of a certain height. */
 export const technologyPassSchema = z.strictObject({
   /** Spark gap per side, mm. */
-  sparkGap: notNegative,
+  sparkGap: notNegative.max(10),
   /** Stock left on the member after the pass, mm; 0 for the last. */
-  stockLeft: notNegative,
+  stockLeft: notNegative.max(10),
   /** Surface that the pass cuts, length times height of the block, mm²/min. */
   rate: positive,
   /** Expected Ra of the surface that the pass leaves, µm; null where nobody has measured it. */
@@ -23,7 +24,7 @@ export const technologyPassSchema = z.strictObject({
 
 const rowSchema = z.strictObject({
   /** Diameter, mm. */
-  wire: positive,
+  wire: positive.max(50),
   /** The row is for blocks up to this height, mm. */
   height: positive,
   /** The rough cut first. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
-const positive = z.number().positive();
+/** mm; no part is larger. */
+const positive = z.number().positive().max(10_000);
 
 /** What becomes of a corner's shape. "As drawn" leaves an inside corner to the fillet that the wire leaves anyway. */
 const cornerRuleSchema = z.discriminatedUnion('rule', [

@@ -3,7 +3,8 @@ import { tolerance } from '../geometry/tolerance';
 import { done, failed, type Result } from '../problem';
 import { radians } from '../units';
 
-const positive = z.number().positive();
+/** mm; no block is higher. */
+const positive = z.number().positive().max(10_000);
 
 /** No machine leans its wire more (common practice). */
 export const largestAngleDeg = 45;
@@ -24,7 +25,7 @@ export const reliefShape = z.strictObject({
   /** Whether the control runs arcs of two radii at once, or gets chords instead. */
   arcs: z.enum(['chords', 'circular']),
   /** How far a chord may be from its arc. */
-  chordTolerance: positive,
+  chordTolerance: positive.min(tolerance.finestChord),
   /** What is ground off the face at a time. */
   perGrind: positive,
 });

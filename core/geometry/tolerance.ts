@@ -65,6 +65,8 @@ export const tolerance = {
   uneven: 0.0005,
   /** Chords of a leaning wire's arcs, unless the job says otherwise: what they leave is below what the proof calls stock left. */
   leaningChord: 0.0004,
+  /** Chords that a person asks for are no finer than this: on a circle of 1 m they would be 22,000, more than programs hold. */
+  finestChord: 0.00001,
   /** A leaning wire may cut this far beside the wanted surface unsaid: the accuracy of the best machines, ± 0.0001 in, rounded down. */
   ruledSurface: 0.002,
   /** Chord error of the polygons in the independent proof: of 10,000 lines and arcs it still takes seconds, and what it cannot see is a hundredth of the finest clearance. */
