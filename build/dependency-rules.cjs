@@ -29,6 +29,7 @@ const leaves = [
   'neutral-style',
   'last-decimal',
   'fingerprint',
+  'rounded-length',
   'inspection-settings',
   'part-name',
 ];
