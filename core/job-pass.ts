@@ -1,7 +1,11 @@
 import { z } from 'zod';
 import { technologyPassSchema } from './technology';
 
-const positive = z.number().positive().max(1_000_000);
+const positive = z
+  .number()
+  .positive()
+  .min(1 / 1_000_000)
+  .max(1_000_000);
 
 /** A pass as a technology table has it; a job saved before there was one has the feed alone. */
 export const passSchema = technologyPassSchema.extend({

@@ -4,8 +4,12 @@ export const technologyFormat = 'diewright-technology';
 export const technologyVersion = 1;
 export const technologyFileEnding = '.diewright-technology.json';
 
-/** Of everything that is measured; beyond is a slip. */
-const positive = z.number().positive().max(1_000_000);
+/** A millionth to a million of whatever is measured; beyond is a slip, and times and prices would be no numbers. */
+const positive = z
+  .number()
+  .positive()
+  .min(1 / 1_000_000)
+  .max(1_000_000);
 const notNegative = z.number().nonnegative().max(1_000_000);
 
 /** What one pass is worth with a certain wire in a block of a certain height. */
