@@ -23,6 +23,9 @@ export interface PointList {
 /** More points than any machine measures on a contour, few enough to be fitted in a moment. */
 const mostPoints = 20_000;
 
+/** From zero, mm or inch: no part is larger, and a fit to such a point is none. */
+const farthest = 100_000;
+
 /**
  * Reads a list of measured points: x, y and, where they are there, a name and a feature. Columns are parted by semicolons, tabs,
  * commas or blanks; where commas don't part them a comma is a decimal comma. A heading names the columns in any order and may state the unit;
@@ -49,6 +52,7 @@ export function readPoints(text: string): Result<PointList> {
     }
     const point = fieldsByColumn(cells, columns);
     if (point) {
+      if (Math.max(Math.abs(point.x), Math.abs(point.y)) > farthest) return tooFar(k + 1, line);
       points.push({ ...point, id: point.id === '' ? String(points.length + 1) : point.id });
       if (points.length > mostPoints) return tooMany;
     } else if (/^\s*["']?[-+.,]?\d/.test(line)) {
@@ -74,6 +78,14 @@ const badLine = (line: number, text: string) =>
   failed(
     'points-bad-line',
     `"${text.trim().slice(0, 40)}" is not a measured point: x and y are wanted, two numbers`,
+    `line ${line}`,
+    'Correct the line, or have the list exported again.',
+  );
+
+const tooFar = (line: number, text: string) =>
+  failed(
+    'points-too-far',
+    `"${text.trim().slice(0, 40)}" lies farther from zero than any part is large`,
     `line ${line}`,
     'Correct the line, or have the list exported again.',
   );

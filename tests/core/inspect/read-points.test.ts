@@ -103,3 +103,9 @@ test('the likely unit is the one in which points are as large as the profile', (
   ).toBeNull();
   expect(likelyUnit([{ x: 3, y: 3 }], profile)).toBeNull();
 });
+
+test('a point farther out than any part is large is a slip, said with its line', () => {
+  const list = readPoints('x;y\n1;2\n3;1e20\n');
+  expect(list.ok ? null : list.problem).toMatchObject({ code: 'points-too-far', where: 'line 3' });
+  expect(readPoints('99999;-99999\n').ok).toBe(true);
+});
